@@ -1,0 +1,63 @@
+package measure
+
+var legRows = []Measurement{
+	{
+		ID: HeadGirth, Term: "head girth", Short: "head", Group: groupLegs,
+		Plain:     "Head, all round",
+		Landmarks: "over the forehead, above the ears",
+		How:       "Over the hair as she wears it. It decides if a neck goes over the head.",
+		Slip:      "The tape slips down at the back.",
+		Low:       52.1 * Centimetre, High: 61.1 * Centimetre, RangeSource: survey,
+		UsefulFor: forDress,
+	},
+	{
+		ID: BackNeckToFloor, Term: "cervical height", Short: "back neck to floor", Group: groupLegs,
+		Plain:     "Back of the neck to the floor",
+		Landmarks: "back neck bone straight down to the floor",
+		How:       "Let the tape hang free from the bone. No shoes.",
+		Slip:      "The tape follows the back.",
+		Low:       126.3 * Centimetre, High: 153.3 * Centimetre, RangeSource: survey,
+	},
+	{
+		ID: WaistToFloor, Term: "waist height", Short: "waist to floor", Group: groupLegs,
+		Plain:     "Waist to the floor",
+		Landmarks: "waist string to the floor, at the side",
+		How:       "Let the tape hang straight. No shoes.",
+		Slip:      "The tape follows the curve of the hip.",
+		Low:       91.3 * Centimetre, High: 114.1 * Centimetre, RangeSource: surveyLevel,
+		UsefulFor: forDress,
+	},
+	{
+		ID: WaistToKnee, Term: "waist to knee", Short: "waist to knee", Group: groupLegs,
+		Plain:     "Waist to the middle of the knee",
+		Landmarks: "waist string to the middle of the kneecap",
+		How:       "Measure down the front of the leg.",
+		Slip:      "Taken to the top of the kneecap.",
+		Low:       51.3 * Centimetre, High: 64.0 * Centimetre, RangeSource: surveyLevel,
+		NeededFor: forDress,
+	},
+	{
+		ID: BodyRise, Term: "body rise", Short: "body rise", Group: groupLegs,
+		Plain:     "Waist to the seat, sitting",
+		Landmarks: "waist string to the chair, at the side",
+		How:       "She sits up straight on a hard chair. Stand a ruler beside her.",
+		Slip:      "The chair is soft.",
+		Low:       20.2 * Centimetre, High: 29.0 * Centimetre, RangeSource: surveyLevel,
+	},
+	{
+		ID: ThighGirth, Term: "thigh girth", Standard: "ISO 8559-1:2017 5.3.20", Short: "thigh", Group: groupLegs,
+		Plain:     "Thigh, all round at the fullest",
+		Landmarks: "just below the fold of the seat",
+		How:       "Feet a little apart, the tape level.",
+		Slip:      "Taken too low.",
+		Low:       49.5 * Centimetre, High: 75.7 * Centimetre, RangeSource: survey,
+	},
+	{
+		ID: StepLength, Term: "step length", Short: "step", Group: groupLegs,
+		Plain:     "One easy step",
+		Landmarks: "heel to heel",
+		How:       "She takes a step as on the street and stops. Measure along the floor.",
+		Slip:      "A longer step than she walks with.",
+		UsefulFor: forDress,
+	},
+}

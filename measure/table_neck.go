@@ -1,0 +1,57 @@
+package measure
+
+var neckRows = []Measurement{
+	{
+		ID: Height, Term: "height", Short: "height", Group: groupStart,
+		Plain:     "Height without shoes",
+		Landmarks: "floor to the top of the head",
+		How:       "Stand her at a wall, heels touching it. Lay a book flat on her head and mark its lower edge.",
+		Slip:      "Shoes left on, or the book tilted.",
+		Low:       148.3 * Centimetre, High: 177.8 * Centimetre, RangeSource: survey,
+		UsefulFor: forDress,
+	},
+	{
+		ID: NeckBaseGirth, Term: "neck base girth", Standard: "ISO 8559-1:2017 5.3.3", Short: "neck base", Group: groupNeck,
+		Plain:     "Neck, all round where it meets the shoulders",
+		Landmarks: "back neck bone, both side neck points, hollow between the collar bones",
+		How:       "Stand the tape on its edge, or lay a thin chain, and follow the root of the neck.",
+		Slip:      "Taken higher up the neck, or pulled tight.",
+		Low:       32.9 * Centimetre, High: 42.3 * Centimetre, RangeSource: survey,
+		NeededFor: forDress,
+	},
+	{
+		ID: NeckGirth, Term: "neck girth", Standard: "ISO 8559-1:2017 5.3.2", Short: "neck", Group: groupNeck,
+		Plain:     "Neck, all round at the middle",
+		Landmarks: "just below the bulge of the throat, square to the neck",
+		How:       "Lay the tape flat round the neck and keep one finger under it.",
+		Slip:      "Taken at the base, where it is larger.",
+		Low:       29.1 * Centimetre, High: 38.4 * Centimetre, RangeSource: survey,
+	},
+	{
+		ID: AcrossShoulders, Term: "across back shoulder width", Standard: "ISO 8559-1:2017 5.4.3", Short: "across shoulders", Group: groupNeck,
+		Plain:     "Across the shoulders, bone to bone",
+		Landmarks: "shoulder bone, over the back neck bone, to the other shoulder bone",
+		How:       "Feel each bone with the arm raised, mark it with the arm down. Measure over the back.",
+		Slip:      "The tape runs out onto the arm.",
+		Low:       13 * Inch, High: 18 * Inch, RangeSource: fromMemory,
+		NeededFor: forDress,
+	},
+	{
+		ID: ShoulderLength, Term: "shoulder length", Short: "shoulder length", Group: groupNeck,
+		Plain:     "Shoulder, from the neck to the bone",
+		Landmarks: "side neck point to shoulder bone",
+		How:       "Arm down. Start where a chain would lie at the side of the neck and end on the bone.",
+		Slip:      "Stopped short of the bone. No rule can guess this one: take it.",
+		Low:       11.4 * Centimetre, High: 16.0 * Centimetre, RangeSource: survey,
+		UsefulFor: forDress,
+	},
+	{
+		ID: ShoulderDrop, Term: "shoulder drop", Short: "shoulder drop", Group: groupNeck, Drop: true,
+		Plain:     "How far the shoulder falls",
+		Landmarks: "level of the side neck point down to the level of the shoulder bone",
+		How:       "Hold one ruler level at the side of the neck. Measure down to the bone with a second one.",
+		Slip:      "Taken from an old coat with shoulder pads, or with the first ruler tilted.",
+		Low:       0.75 * Inch, High: 2 * Inch, RangeSource: trade,
+		NeededFor: forDress,
+	},
+}

@@ -1,0 +1,223 @@
+package bench
+
+import (
+	"strings"
+
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/geom"
+)
+
+// Step is the recipe of one step: one action, one new thing on the drawing.
+type Step struct {
+	ID      string
+	Piece   pattern.PieceID
+	Title   string
+	Why     measure.Sentence
+	Slip    measure.Sentence
+	Needs   []measure.ID             // measurements that it reads
+	Choices []pattern.ChoiceID       // choices that it reads
+	Uses    []string                 // marks that must stand: "front.underarm"
+	If      func(pattern.Known) bool // nil: always; else the step is left out
+	Draw    func(*Pen)
+}
+
+// Result is what came of a recipe.
+type Result struct {
+	Steps   []pattern.Step
+	Marks   []pattern.Mark
+	Refused []pattern.Refused
+}
+
+// Run performs the steps in order.
+func Run(k pattern.Known, steps []Step) Result {
+	b := &bench{known: k}
+	n := 0
+	for i := range steps {
+		if steps[i].If != nil && !steps[i].If(k) {
+			continue
+		}
+		n++
+		b.perform(n, &steps[i])
+	}
+	return Result{b.steps, b.marks, b.refused}
+}
+
+type bench struct {
+	known   pattern.Known
+	steps   []pattern.Step
+	marks   []pattern.Mark
+	refused []pattern.Refused
+}
+
+func (b *bench) perform(n int, s *Step) {
+	rec := pattern.Step{
+		Number: n, ID: s.ID, Piece: s.Piece, Title: s.Title,
+		Why: s.Why, Slip: s.Slip,
+	}
+	for _, id := range s.Needs {
+		rec.From = append(rec.From, string(id))
+		if f, ok := b.known.Figure(id); ok && f.Proposed {
+			rec.Assumed = append(rec.Assumed, id)
+		}
+	}
+	for _, id := range s.Choices {
+		rec.From = append(rec.From, string(id))
+	}
+	if rec.Waits = b.waits(s); rec.Waits.IsEmpty() {
+		p := &Pen{b: b, rec: &rec, K: b.known}
+		s.Draw(p)
+		if p.stop {
+			rec.Marks = nil
+			rec.Waits = b.refused[len(b.refused)-1].Says
+		} else {
+			rec.Drawn = true
+			for _, m := range p.marks {
+				b.put(m)
+			}
+		}
+	}
+	b.steps = append(b.steps, rec)
+}
+
+// waits says what a step still waits for, in words; empty if nothing.
+func (b *bench) waits(s *Step) measure.Sentence {
+	for _, id := range s.Needs {
+		if _, ok := b.known.Figure(id); !ok {
+			return measure.Tell("waits for the measurement: " + plain(id))
+		}
+	}
+	for _, id := range s.Choices {
+		if set, ok := b.known.Setting(id); ok && !set.Known() {
+			return measure.Tell("waits for the measurement: " + plain(set.Default.Waits[0]))
+		}
+	}
+	for _, name := range s.Uses {
+		if b.find(name) < 0 {
+			return measure.Tell("waits for an earlier step: " + strings.NewReplacer(".", ", ", "_", " ").Replace(name))
+		}
+	}
+	return measure.Sentence{}
+}
+
+func plain(id measure.ID) string {
+	if m, ok := measure.Find(id); ok {
+		return m.Term
+	}
+	return string(id)
+}
+
+// put lays a mark on the bench; one of the same name gives way to it.
+func (b *bench) put(m pattern.Mark) {
+	for i := range b.marks {
+		old := &b.marks[i]
+		if old.Gone == 0 && old.Piece == m.Piece && old.Name == m.Name && (old.Kind == pattern.MarkPoint) == (m.Kind == pattern.MarkPoint) {
+			old.Gone = m.Born
+		}
+	}
+	b.marks = append(b.marks, m)
+}
+
+// find returns the index of the standing mark "piece.name", or -1.
+func (b *bench) find(full string) int {
+	piece, name, _ := strings.Cut(full, ".")
+	for i := len(b.marks) - 1; i >= 0; i-- {
+		m := &b.marks[i]
+		if m.Gone == 0 && m.Name == name && string(m.Piece) == piece {
+			return i
+		}
+	}
+	return -1
+}
+
+// Pen is what a step draws with.
+type Pen struct {
+	K     pattern.Known
+	b     *bench
+	rec   *pattern.Step
+	marks []pattern.Mark
+	stop  bool
+}
+
+// At returns a standing point "front.underarm". Steps name such points in
+// Uses, so it is there.
+func (p *Pen) At(full string) geom.Point {
+	for i := len(p.b.marks) - 1; i >= 0; i-- {
+		m := &p.b.marks[i]
+		if m.Kind == pattern.MarkPoint && m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+			return m.At
+		}
+	}
+	return geom.Point{}
+}
+
+// Line returns a standing line.
+func (p *Pen) Line(full string) geom.Path {
+	for i := len(p.b.marks) - 1; i >= 0; i-- {
+		m := &p.b.marks[i]
+		if m.Kind != pattern.MarkPoint && m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+			return m.Path
+		}
+	}
+	return nil
+}
+
+// Piece is the piece that the step draws on.
+func (p *Pen) Piece() pattern.PieceID { return p.rec.Piece }
+
+// Here returns the full name of a mark on the step's own piece.
+func (p *Pen) Here(name string) string { return string(p.rec.Piece) + "." + name }
+
+// Point makes a named point.
+func (p *Pen) Point(name string, at geom.Point) {
+	p.add(pattern.Mark{Name: name, Kind: pattern.MarkPoint, At: at})
+}
+
+// Draw makes a line that stays.
+func (p *Pen) Draw(name string, path geom.Path, role pattern.Role) {
+	p.add(pattern.Mark{Name: name, Kind: pattern.MarkLine, Path: path, Role: role})
+}
+
+// Guide makes a line that only helps to draw.
+func (p *Pen) Guide(name string, points ...geom.Point) {
+	p.add(pattern.Mark{Name: name, Kind: pattern.MarkGuide, Path: geom.Lines(points...), Role: pattern.RoleGuide})
+}
+
+func (p *Pen) add(m pattern.Mark) {
+	m.Piece, m.Born = p.rec.Piece, p.rec.Number
+	p.rec.Marks = append(p.rec.Marks, m.Name)
+	p.marks = append(p.marks, m)
+}
+
+// Do says what to do; lengths in it follow her unit.
+func (p *Pen) Do(words string, args ...any) { p.rec.Do = measure.Tell(words, args...) }
+
+// Sum keeps how the number came to be and returns it.
+func (p *Pen) Sum(w measure.Working) measure.Length {
+	p.rec.Sum = w
+	return w.Result()
+}
+
+// Rule says which rule was used and why.
+func (p *Pen) Rule(words string, args ...any) { p.rec.Rule = measure.Tell(words, args...) }
+
+// Because keeps a rule that is already a sentence.
+func (p *Pen) Because(s measure.Sentence) { p.rec.Rule = s }
+
+// Slip adds what people do wrong here, with what they then get.
+func (p *Pen) Slip(w measure.Working, says string, args ...any) {
+	p.rec.Slips = append(p.rec.Slips, pattern.Slip{Sum: w, Says: measure.Tell(says, args...)})
+}
+
+// Refuse stops at this step: nothing of it is drawn, nor what depends on it.
+func (p *Pen) Refuse(r pattern.Refused) {
+	r.Step = p.rec.ID
+	p.b.refused = append(p.b.refused, r)
+	p.stop = true
+}
+
+// Stopped says whether the step was refused.
+func (p *Pen) Stopped() bool { return p.stop }
+
+// Has says whether a mark of that full name stands.
+func (p *Pen) Has(full string) bool { return p.b.find(full) >= 0 }

@@ -1,0 +1,91 @@
+package detail
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/rule"
+)
+
+// usualOpening is the finished height of a hem opening.
+const usualOpening = 6 * measure.Inch
+
+// ZipEnd is the level of the end of the zip: far enough down to pass the
+// hips, 1 1/2 above the hip line, or where the chosen zip ends.
+func ZipEnd(k pattern.Known) measure.Working {
+	if v, ok := k.Job.Style.Get("zip_length"); ok {
+		return measure.Of("back neck depth", k.Length("back_neck_depth")).Plus(measure.Of("zip", v.Length))
+	}
+	return measure.Of("hip level", rule.BackHip(k).Result()).Minus(measure.Fixed(rule.In(1.5)))
+}
+
+// Walking reckons a step in this dress, by the measured figure; false where
+// neither height nor floor length is known.
+func Walking(k pattern.Known) (rule.Walk, bool) {
+	height, ok := k.Measured(measure.Height)
+	if !ok || !k.Has(measure.HipGirth, measure.BackNeckToWaist, measure.WaistToHip) {
+		return rule.Walk{}, false
+	}
+	w := rule.Walk{Step: rule.UsualStep, LegGirth: rule.LegGirth}
+	if s, ok := k.Measured(measure.StepLength); ok {
+		w.Step, w.StepGiven = s, true
+	}
+	w.Leg = measure.Length(height.MM() * rule.LegOfHeight)
+	length := k.Length("length")
+	if floor, ok := k.Measured(measure.WaistToFloor); ok {
+		w.Hem = floor - (length - rule.BackWaist(k).Result())
+	} else if nape, ok := k.Measured(measure.BackNeckToFloor); ok {
+		w.Hem = nape - (length - rule.NapeDrop)
+	} else {
+		return rule.Walk{}, false
+	}
+	hip := rule.HipWidth(k).Result()
+	w.HipGirth = 4 * hip
+	w.HemGirth = 4 * (hip - k.Length("hem_peg"))
+	w.HipAbove = length - rule.BackHip(k).Result()
+	w.ZipAbove = length - ZipEnd(k).Result()
+	if w.Hem < 0 || w.Hem >= w.Leg || w.HipAbove <= 0 {
+		return rule.Walk{}, false
+	}
+	return w, true
+}
+
+var openingChoices = []pattern.Choice{{
+	ID: "slit_height", Title: "Hem opening", Says: "How high the centre back stays open above the finished hem, to walk.",
+	Group: "Opening", Kind: pattern.KindLength,
+	After: []pattern.ChoiceID{"length", "ease_hip", "hem_peg", "back_neck_depth"},
+	Default: func(k pattern.Known) pattern.Default {
+		d := pattern.Default{Value: pattern.LengthValue(usualOpening), Because: measure.Tell("The usual height; her height and floor length would tell what she needs.")}
+		if k.Method == pattern.Thumb {
+			d.Because = measure.Tell("{7 in} marked from the raw edge, a hem of {1 in}: {6 in} open.")
+			return d
+		}
+		w, ok := Walking(k)
+		if !ok {
+			return d
+		}
+		height := w.Opening(usualOpening)
+		d.Value = pattern.LengthValue(height)
+		d.GaveWay = height != usualOpening
+		d.Because = measure.Tell("A step of {} wants at least {}; the usual height is {}.", w.Step, w.LeastOpening(w.Step), usualOpening)
+		return d
+	},
+	Limits: between(0, 12),
+}}
+
+var zipLength = pattern.Choice{
+	ID: "zip_length", Title: "Zip", Says: "Length of the zip: from the neck to 1 1/2 above the hip line, the next stock length.",
+	Group: "Opening", Kind: pattern.KindLength,
+	After: []pattern.ChoiceID{"back_neck_depth"},
+	Default: func(k pattern.Known) pattern.Default {
+		if w := waits(k, measure.BackNeckToWaist, measure.WaistToHip); w != nil {
+			return pattern.Default{Waits: w}
+		}
+		sum := measure.Of("end of the zip", rule.BackHip(k).Result()-rule.In(1.5)).
+			Minus(measure.Of("back neck depth", k.Length("back_neck_depth")))
+		return pattern.Default{
+			Value: pattern.LengthValue(rule.ZipFor(sum.Result())), Sum: sum,
+			Because: measure.Tell("The opening is {} long; the next zip in the shops is taken and shortened.", sum.Result()),
+		}
+	},
+	Limits: between(4, 30),
+}

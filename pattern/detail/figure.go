@@ -1,0 +1,45 @@
+package detail
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/geom"
+	"chalkfold/pattern/rule"
+)
+
+// The measured figure: the same constructions as the steps of the dress,
+// called with all that is known, for defaults that hang on a drawn line.
+
+// MeasuredShoulder is the shoulder of one piece by the measured method.
+func MeasuredShoulder(k pattern.Known, back bool) Shoulder {
+	shift := k.Length("shoulder_forward")
+	if back {
+		shift = -shift
+	}
+	return NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop),
+		shift, k.Length("shoulder_inset"), k.Length("neck_widening"))
+}
+
+// MeasuredArmhole is the armhole of one piece and its middle, for a shoulder
+// and an underarm level.
+func MeasuredArmhole(k pattern.Known, s Shoulder, depth measure.Length, back bool) (mid geom.Point, path geom.Path) {
+	hollow := rule.FrontHollow(k, measure.Length(s.End.X))
+	if back {
+		hollow = rule.BackHollow(k, measure.Length(s.End.X))
+	}
+	mid = ArmholeMid(s.End, depth, hollow.Result())
+	underarm := geom.Point{X: rule.BustWidth(k).Result().MM(), Y: depth.MM()}
+	return mid, Armhole(s.End, s.Down, mid, underarm)
+}
+
+// MeasuredDart collects what the side dart is drawn from.
+func MeasuredDart(k pattern.Known, below measure.Length) DartIn {
+	u := geom.Point{X: rule.BustWidth(k).Result().MM(), Y: k.Length("armhole_depth").MM()}
+	intake := rule.DartIntake(k).Result()
+	back := geom.Point{X: rule.WaistWidth(k).Result().MM(), Y: rule.BackWaist(k).Result().MM()}
+	return DartIn{
+		Underarm: u, Waist: geom.Point{X: back.X, Y: back.Y + intake.MM()}, BackSide: u.Dist(back),
+		Bust:  geom.Point{X: k.Body(measure.BustPointDistance).MM() / 2, Y: k.Body(measure.SideNeckToBustPoint).MM()},
+		Below: below, TipBack: k.Length("dart_tip_back"), Intake: intake,
+	}
+}

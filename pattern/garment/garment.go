@@ -1,0 +1,71 @@
+package garment
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/bench"
+	"chalkfold/pattern/detail"
+)
+
+// Garment is one garment: its choices, and for each method what it needs and
+// how it is drafted.
+type Garment struct {
+	ID, Title, Says string
+	Choices         []pattern.Choice
+	Methods         map[string]Method
+}
+
+// Method is one way to draft a garment.
+type Method struct {
+	Needs []measure.ID
+	Steps []bench.Step
+	// Finish cuts the pieces from the marks and reads the figures off them.
+	Finish func(*pattern.Sheet)
+}
+
+// All lists every garment.
+func All() []Garment { return garments }
+
+var garments = []Garment{{
+	ID: pattern.Dress, Title: "Dress",
+	Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
+	Choices: detail.DressChoices(),
+	Methods: map[string]Method{
+		pattern.Measured: {Needs: measuredNeeds, Steps: measuredSteps(), Finish: finishMeasured},
+		pattern.Thumb:    {Needs: thumbNeeds, Steps: thumbSteps(), Finish: finishThumb},
+	},
+}}
+
+var measuredNeeds = []measure.ID{
+	measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop, measure.BustGirth, measure.WaistGirth,
+	measure.HipGirth, measure.WaistToHip, measure.BackNeckToWaist, measure.SideNeckToWaist, measure.SideNeckToBustPoint,
+	measure.BustPointDistance, measure.AcrossFront, measure.AcrossBack, measure.WaistToKnee,
+}
+
+var thumbNeeds = []measure.ID{
+	measure.AcrossShoulders, measure.BustGirth, measure.WaistGirth, measure.HipGirth, measure.WaistToHip,
+	measure.BackNeckToWaist, measure.SideNeckToBustPoint, measure.BustPointDistance, measure.WaistToKnee,
+}
+
+// half is one of the two halves that a dress is drafted in.
+type half struct {
+	piece  pattern.PieceID
+	back   bool
+	centre string // what its straight edge is called
+}
+
+var (
+	theBack  = half{pattern.Back, true, "centre line"}
+	theFront = half{pattern.Front, false, "fold"}
+)
+
+func (h half) id(step string) string { return string(h.piece) + "." + step }
+
+// uses makes the full names of marks on this half.
+func (h half) uses(names ...string) []string {
+	out := make([]string, len(names))
+	for i, n := range names {
+		out[i] = h.id(n)
+	}
+	return out
+}

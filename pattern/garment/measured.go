@@ -1,0 +1,277 @@
+package garment
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/bench"
+	"chalkfold/pattern/detail"
+	"chalkfold/pattern/geom"
+	"chalkfold/pattern/rule"
+)
+
+// The measured method: a quarter of the body on each piece, every part by
+// its own measurement, drafted net. Back first, because the front's dart is
+// trued against the back's side.
+func measuredSteps() []bench.Step {
+	var s []bench.Step
+	s = append(s, backLevels(), neckBase(), boneEnd(), backShoulderLine())
+	s = append(s, upperSteps(theBack)...)
+	s = append(s, sideSteps(theBack)...)
+	s = append(s, backSide(), opening())
+	s = append(s, frontLevels(), frontShoulderLine())
+	s = append(s, upperSteps(theFront)...)
+	s = append(s, bustPoint())
+	s = append(s, sideSteps(theFront)...)
+	s = append(s, dartSteps()...)
+	s = append(s, frontSide()...)
+	for _, h := range []half{theBack, theFront} {
+		s = append(s, facingSteps(h)...)
+	}
+	return append(s, allowanceStep(theBack), allowanceStep(theFront))
+}
+
+func out(x measure.Length, y float64) geom.Point { return geom.Point{X: x.MM(), Y: y} }
+
+func backLevels() bench.Step {
+	return bench.Step{
+		ID: "back.levels", Piece: pattern.Back, Title: "Centre line and levels",
+		Why:     measure.Tell("Every width lies on a level of her body, so the levels come first. Half a back is drawn; the other half is its mirror."),
+		Slip:    measure.Tell("Counting the waist from the top line. The nape lies {3/4 in} lower, and the back length starts there."),
+		Needs:   []measure.ID{measure.BackNeckToWaist, measure.WaistToHip},
+		Choices: []pattern.ChoiceID{"length"},
+		Draw: func(p *bench.Pen) {
+			waist := p.Sum(rule.BackWaist(p.K))
+			hip, hem := rule.BackHip(p.K).Result(), p.K.Length("length")
+			p.Do("Rule the centre line and the top line square to it. Down the centre line mark the waist at {}, the hip at {} and the hem at {}.", waist, hip, hem)
+			p.Slip(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist)),
+				"That is the back length from the top line: the nape lies {3/4 in} below it.")
+			if hemTooHigh(p, hem, hip) {
+				return
+			}
+			levels(p, waist, hip, hem)
+		},
+	}
+}
+
+// levels draws the frame of a half: centre, top line and the levels.
+func levels(p *bench.Pen, waist, hip, hem measure.Length) {
+	wide := rule.In(12).MM()
+	p.Guide("centre", geom.Point{}, out(0, hem.MM()))
+	p.Guide("top_line", geom.Point{}, geom.Point{X: wide})
+	for _, l := range []struct {
+		name string
+		at   measure.Length
+	}{{"waist_line", waist}, {"hip_line", hip}, {"hem_line", hem}} {
+		p.Guide(l.name, out(0, l.at.MM()), geom.Point{X: wide, Y: l.at.MM()})
+	}
+	p.Point("hem_centre", out(0, hem.MM()))
+}
+
+func hemTooHigh(p *bench.Pen, hem, hip measure.Length) bool {
+	if hem-hip >= rule.In(3) {
+		return false
+	}
+	p.Refuse(pattern.Refused{
+		Code: "R8", Input: "length",
+		Says: measure.Tell("the hem at {} lies less than {3 in} below the hip line at {}; there is no skirt to draw", hem, hip),
+		Cure: measure.Tell("a length of {} or more", hip+rule.In(3)),
+	})
+	return true
+}
+
+func neckBase() bench.Step {
+	return bench.Step{
+		ID: "back.neck_base", Piece: pattern.Back, Title: "Neck base point",
+		Why:   measure.Tell("Everything hangs from the side of the neck. This point lies beside its root."),
+		Slip:  measure.Tell("Half the neck instead of a sixth: the dress falls off the shoulder."),
+		Needs: []measure.ID{measure.NeckBaseGirth},
+		Uses:  theBack.uses("hem_centre"),
+		Draw: func(p *bench.Pen) {
+			x := p.Sum(rule.NeckHalf(p.K))
+			p.Do("On the top line measure {} out from the centre line and mark it.", x)
+			p.Rule("A sixth of the neck base and {1/2 in}.")
+			p.Slip(measure.Measured("neck base", p.K.Body(measure.NeckBaseGirth)).Over(6), "That is the sixth alone: {1/2 in} is still to be added.")
+			p.Slip(measure.Measured("neck base", p.K.Body(measure.NeckBaseGirth)).Over(4), "That is a quarter of the neck; a sixth is taken, since a neck is deeper than it is wide.")
+			p.Point("neck_base", out(x, 0))
+		},
+	}
+}
+
+func boneEnd() bench.Step {
+	return bench.Step{
+		ID: "back.bone_end", Piece: pattern.Back, Title: "Shoulder bone",
+		Why:   measure.Tell("The slope from the neck to the bone is her own. A wrong slope makes slanting folds."),
+		Slip:  measure.Tell("The whole across-shoulders instead of half."),
+		Needs: []measure.ID{measure.AcrossShoulders, measure.ShoulderDrop},
+		Uses:  theBack.uses("neck_base"),
+		Draw: func(p *bench.Pen) {
+			x, y := p.Sum(rule.BoneOut(p.K)), p.K.Body(measure.ShoulderDrop)
+			p.Do("Measure {} out from the centre line and {} down from the top line, and mark the end of the shoulder bone.", x, y)
+			p.Slip(measure.Measured("across shoulders", p.K.Body(measure.AcrossShoulders)), "That is the whole width: half a back is drawn, so half of it is used.")
+			p.Slip(rule.BoneOut(p.K).Minus(measure.Fixed(rule.In(0.75))), "That is drawn in already. The bone is marked first, and the edge is drawn in along the shoulder line.")
+			p.Point("bone_end", out(x, y.MM()))
+		},
+	}
+}
+
+func backShoulderLine() bench.Step {
+	return bench.Step{
+		ID: "back.shoulder_line", Piece: pattern.Back, Title: "Shoulder line, moved up",
+		Why:     measure.Tell("The seam should lie a little in front of the ridge of the shoulder. What the back gains the front gives."),
+		Slip:    measure.Tell("Moving only one piece: then the armholes no longer fit together."),
+		Choices: []pattern.ChoiceID{"shoulder_forward"},
+		Uses:    theBack.uses("neck_base", "bone_end"),
+		Draw: func(p *bench.Pen) {
+			fwd := p.K.Length("shoulder_forward")
+			p.Do("Join neck base and shoulder bone, and move the line up by {}, keeping it parallel.", fwd)
+			shoulderLine(p, p.At("back.neck_base"), p.At("back.bone_end"), -fwd)
+		},
+	}
+}
+
+func shoulderLine(p *bench.Pen, base, bone geom.Point, shift measure.Length) {
+	down := geom.Vector{Y: shift.MM()}
+	base, bone = base.Add(down), bone.Add(down)
+	p.Point("neck_base", base)
+	p.Point("bone_end", bone)
+	p.Guide("shoulder_line", base, bone)
+}
+
+func frontShoulderLine() bench.Step {
+	return bench.Step{
+		ID: "front.shoulder_line", Piece: pattern.Front, Title: "Shoulder line, moved down",
+		Why:     measure.Tell("Neck base and bone lie as on the back. The front gives what the back gained, so the rings of neck and armhole keep their length."),
+		Slip:    measure.Tell("Moving the front up as well."),
+		Needs:   []measure.ID{measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop},
+		Choices: []pattern.ChoiceID{"shoulder_forward"},
+		Uses:    theFront.uses("hem_centre"),
+		Draw: func(p *bench.Pen) {
+			fwd := p.K.Length("shoulder_forward")
+			x := p.Sum(rule.NeckHalf(p.K))
+			bone, drop := rule.BoneOut(p.K).Result(), p.K.Body(measure.ShoulderDrop)
+			p.Do("Mark neck base ({} out) and bone ({} out, {} down) as on the back, join them, and move the line down by {}.", x, bone, drop, fwd)
+			shoulderLine(p, out(x, 0), out(bone, drop.MM()), fwd)
+		},
+	}
+}
+
+func frontLevels() bench.Step {
+	return bench.Step{
+		ID: "front.levels", Piece: pattern.Front, Title: "Fold and levels",
+		Why:     measure.Tell("The front runs over the bust, so it needs more length than the back. The side dart takes that length up again at the seam."),
+		Slip:    measure.Tell("Using the back's levels on the front and then sewing a dart: the front side comes out too short."),
+		Needs:   []measure.ID{measure.SideNeckToWaist, measure.BackNeckToWaist, measure.WaistToHip},
+		Choices: []pattern.ChoiceID{"length"},
+		Draw: func(p *bench.Pen) {
+			surplus := rule.FrontSurplus(p.K)
+			if surplusImpossible(p, surplus.Result()) {
+				return
+			}
+			d := p.Sum(rule.DartIntake(p.K))
+			p.Because(rule.DartIntakeWhy(p.K))
+			waist, hip, hem := rule.BackWaist(p.K).Result()+d, rule.BackHip(p.K).Result()+d, p.K.Length("length")+d
+			p.Do("Rule the fold and the top line square to it. Down the fold mark the waist at {}, the hip at {} and the hem at {}: each {} lower than on the back.", waist, hip, hem, d)
+			p.Slip(measure.Measured("front length", p.K.Body(measure.SideNeckToWaist)).Minus(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist))),
+				"The nape lies {3/4 in} below the top line; that is to be taken off as well.")
+			levels(p, waist, hip, hem)
+		},
+	}
+}
+
+func surplusImpossible(p *bench.Pen, d measure.Length) bool {
+	front, back := p.K.Body(measure.SideNeckToWaist), p.K.Body(measure.BackNeckToWaist)
+	switch {
+	case d > rule.In(3):
+		p.Refuse(pattern.Refused{
+			Code: "R1", Input: string(measure.SideNeckToWaist),
+			Says: measure.Tell("side neck to waist {} and back neck to waist {} make the front {} longer than the back; more than {3 in} is no dart that can be sewn", front, back, d),
+			Cure: measure.Tell("measure both again with the waist string on; a front of {} to {} fits this back", back+rule.NapeDrop, back+rule.NapeDrop+rule.In(3)),
+		})
+	case d < rule.In(-2):
+		p.Refuse(pattern.Refused{
+			Code: "R2", Input: string(measure.SideNeckToWaist),
+			Says: measure.Tell("side neck to waist {} and back neck to waist {} make the front {} shorter than the back; no body is like that", front, back, -d),
+			Cure: measure.Tell("measure both again with the waist string on; the front starts at the side of the neck, the back at the nape"),
+		})
+	default:
+		return false
+	}
+	return true
+}
+
+func bustPoint() bench.Step {
+	return bench.Step{
+		ID: "front.bust_point", Piece: pattern.Front, Title: "Bust point",
+		Why:   measure.Tell("All shaping of the front turns about this point."),
+		Slip:  measure.Tell("The whole distance from point to point instead of half."),
+		Needs: []measure.ID{measure.SideNeckToBustPoint, measure.BustPointDistance},
+		Uses:  theFront.uses("underarm", "hem_centre"),
+		Draw: func(p *bench.Pen) {
+			depth := p.K.Body(measure.SideNeckToBustPoint)
+			x := p.Sum(measure.Measured("bust point distance", p.K.Body(measure.BustPointDistance)).Over(2))
+			p.Do("Go {} down the fold and square out {}. Mark the bust point.", depth, x)
+			p.Slip(measure.Measured("bust point distance", p.K.Body(measure.BustPointDistance)), "That is from point to point; the fold lies in the middle, so half of it is used.")
+			p.Slip(measure.Measured("bust", p.K.Body(measure.BustGirth)).Over(4), "That is a quarter of the bust, which gives the width at the side.")
+			waist := rule.BackWaist(p.K).Result() + rule.DartIntake(p.K).Result()
+			under := measure.Length(p.At("front.underarm").Y)
+			if depth < under-rule.In(1) || depth > waist-rule.In(2) {
+				p.Refuse(pattern.Refused{
+					Code: "R7", Input: string(measure.SideNeckToBustPoint),
+					Says: measure.Tell("the bust point {} down lies outside the bodice: the underarm is at {}, the front waist at {}", depth, under, waist),
+					Cure: measure.Tell("measure side neck to bust point again; between {} and {} can be drawn", under-rule.In(1), waist-rule.In(2)),
+				})
+				return
+			}
+			p.Point("bust_point", out(x, depth.MM()))
+			p.Guide("bust_line", out(0, depth.MM()), geom.Point{X: p.At("front.underarm").X, Y: depth.MM()})
+		},
+	}
+}
+
+func backSide() bench.Step {
+	return bench.Step{
+		ID: "back.side", Piece: pattern.Back, Title: "Side seam",
+		Why:     measure.Tell("Three ruled lines would sew as points at the waist and at the hip. The drawn line rounds both."),
+		Slip:    measure.Tell("Ruling through the waist: it sits like a hinge."),
+		Choices: []pattern.ChoiceID{"side_shape"},
+		Uses:    theBack.uses("underarm", "waist", "hip", "hem_side"),
+		Draw: func(p *bench.Pen) {
+			p.Do("Join underarm, waist, hip and hem: rounded over {1/2 in} either side of the waist, bowed over the hip, straight below.")
+			p.Draw("side", side(p.K, p.At("back.underarm"), p.At("back.waist"), p.At("back.hip"), p.At("back.hem_side")), pattern.RoleStitch)
+		},
+	}
+}
+
+func side(k pattern.Known, upper, waist, hip geom.Point, below ...geom.Point) geom.Path {
+	if k.Pick("side_shape") == "straight" {
+		return detail.StraightSide(append([]geom.Point{upper, waist, hip}, below...)...)
+	}
+	return detail.DrawnSide(upper, waist, hip, below...)
+}
+
+func opening() bench.Step {
+	return bench.Step{
+		ID: "back.opening", Piece: pattern.Back, Title: "Zip and hem opening",
+		Why:     measure.Tell("The zip must let the hips pass the waist, and the hem must let her step. The cloth between holds the two apart."),
+		Slip:    measure.Tell("Ending the zip at the waist: then the hips do not go through."),
+		Needs:   []measure.ID{measure.BackNeckToWaist, measure.WaistToHip},
+		Choices: []pattern.ChoiceID{"zip_length", "slit_height", "length"},
+		Uses:    theBack.uses("neck_centre", "hem_centre"),
+		Draw: func(p *bench.Pen) {
+			end := p.Sum(detail.ZipEnd(p.K))
+			slit, hem := p.K.Length("slit_height"), p.K.Length("length")
+			waist := rule.BackWaist(p.K).Result()
+			if hem-slit < waist {
+				p.Refuse(pattern.Refused{
+					Code: "R14", Input: "slit_height",
+					Says: measure.Tell("an opening {} high in a dress {} long reaches above the waist", slit, hem),
+					Cure: measure.Tell("an opening of {} or less", hem-waist-rule.In(6)),
+				})
+				return
+			}
+			p.Do("On the centre line mark the end of the zip {} down, and the top of the opening {} above the hem.", end, slit)
+			p.Point("zip_end", out(0, end.MM()))
+			p.Point("slit_top", out(0, (hem-slit).MM()))
+		},
+	}
+}

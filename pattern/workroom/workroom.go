@@ -1,0 +1,176 @@
+package workroom
+
+import (
+	"fmt"
+
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/bench"
+	"chalkfold/pattern/garment"
+	"chalkfold/pattern/truing"
+)
+
+// GarmentInfo names a garment that can be drafted.
+type GarmentInfo struct{ ID, Title, Says string }
+
+// Garments lists what can be drafted.
+func Garments() []GarmentInfo {
+	var out []GarmentInfo
+	for _, g := range garment.All() {
+		out = append(out, GarmentInfo{g.ID, g.Title, g.Says})
+	}
+	return out
+}
+
+// Choices lists the choices of a garment, in the order of forms and help;
+// nil for a garment that there is not.
+func Choices(id string) []pattern.Choice {
+	if g, ok := find(id); ok {
+		return g.Choices
+	}
+	return nil
+}
+
+// FindChoice returns one choice of a garment.
+func FindChoice(id string, choice pattern.ChoiceID) (pattern.Choice, bool) {
+	for _, c := range Choices(id) {
+		if c.ID == choice {
+			return c, true
+		}
+	}
+	return pattern.Choice{}, false
+}
+
+// Needs lists the measurements that a draft reads, in taking order.
+func Needs(id, method string) []measure.ID {
+	g, ok := find(id)
+	if !ok {
+		return nil
+	}
+	return g.Methods[method].Needs
+}
+
+func find(id string) (garment.Garment, bool) {
+	for _, g := range garment.All() {
+		if g.ID == id {
+			return g, true
+		}
+	}
+	return garment.Garment{}, false
+}
+
+// Draft drafts a job and trues it. A job that cannot be drafted whole gives
+// a sheet that says what is missing or refused; it never fails otherwise. An
+// unknown garment or method, which reading a session refuses, is drafted as
+// the usual one.
+func Draft(job pattern.Job) *pattern.Sheet {
+	g, ok := find(job.Style.Garment())
+	if !ok {
+		g, _ = find(pattern.Dress)
+	}
+	name := job.Style.Method()
+	m, ok := g.Methods[name]
+	if !ok {
+		name = pattern.Measured
+		m = g.Methods[name]
+	}
+	s := &pattern.Sheet{Known: pattern.Known{Job: job, Garment: g.ID, Method: name}}
+	s.Figures, s.Missing = figures(job, m.Needs, name)
+	s.Settings = settings(s.Known, g.Choices)
+	res := bench.Run(s.Known, m.Steps)
+	s.Steps, s.Marks, s.Refused = res.Steps, res.Marks, res.Refused
+	m.Finish(s)
+	s.Notes = notes(s)
+	s.MeasuredDepth = measuredDepth(s, g)
+	s.Findings = truing.Run(s)
+	return s
+}
+
+// settings resolves every choice: hers, or its default, in the order in
+// which defaults read each other.
+func settings(k pattern.Known, choices []pattern.Choice) []pattern.Setting {
+	k.Settings = make([]pattern.Setting, 0, len(choices))
+	done := make([]bool, len(choices))
+	place := make(map[pattern.ChoiceID]int, len(choices))
+	for i, c := range choices {
+		place[c.ID] = i
+	}
+	resolved := make([]pattern.Setting, len(choices))
+	var settle func(i int)
+	settle = func(i int) {
+		if done[i] {
+			return
+		}
+		done[i] = true
+		for _, id := range choices[i].After {
+			settle(place[id])
+		}
+		resolved[i] = resolve(k, choices[i])
+		k.Settings = append(k.Settings, resolved[i])
+	}
+	for i := range choices {
+		settle(i)
+	}
+	return resolved
+}
+
+func resolve(k pattern.Known, c pattern.Choice) pattern.Setting {
+	s := pattern.Setting{ID: c.ID, Used: c.UsedBy(k.Method), Default: c.Default(k)}
+	s.Value = s.Default.Value
+	if v, ok := k.Job.Style.Get(c.ID); ok {
+		s.Value, s.Chosen = v, true
+	}
+	if !s.Chosen && len(s.Default.Waits) > 0 {
+		s.Value = pattern.Value{Kind: c.Kind}
+	}
+	if c.Limits != nil {
+		s.Low, s.High = c.Limits(k)
+	}
+	return s
+}
+
+// notes says what was kept but not used.
+func notes(s *pattern.Sheet) []measure.Sentence {
+	var out []measure.Sentence
+	for _, set := range s.Settings {
+		if set.Chosen && !set.Used {
+			title := string(set.ID)
+			if c, ok := FindChoice(s.Garment, set.ID); ok {
+				title = c.Title
+			}
+			out = append(out, measure.Tell("{} is chosen; the method {} does not use it. It is kept.", title, methodName(s.Method)))
+		}
+	}
+	if n := s.Job.Left.Len(); n > 0 {
+		out = append(out, measure.Tell("Her left side differs in "+counted(n, "measurement")+". The right side is drafted; the left is kept."))
+	}
+	return out
+}
+
+func methodName(m string) string {
+	if m == pattern.Thumb {
+		return "by thumb"
+	}
+	return m
+}
+
+func counted(n int, word string) string {
+	if n == 1 {
+		return "one " + word
+	}
+	return fmt.Sprintf("%d %ss", n, word)
+}
+
+// measuredDepth is the armhole depth that the measured method would take.
+func measuredDepth(s *pattern.Sheet, g garment.Garment) measure.Length {
+	if s.Method == pattern.Measured {
+		return s.Known.Length("armhole_depth")
+	}
+	k := pattern.Known{Job: s.Job, Garment: s.Garment, Method: pattern.Measured}
+	k.Figures, _ = figures(s.Job, g.Methods[pattern.Measured].Needs, pattern.Measured)
+	k.Settings = settings(k, g.Choices)
+	if set, ok := k.Setting("armhole_depth"); ok && set.Known() {
+		return set.Value.Length
+	}
+	return 0
+}
