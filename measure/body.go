@@ -1,6 +1,7 @@
 package measure
 
 import (
+	"math"
 	"slices"
 	"strconv"
 )
@@ -119,7 +120,7 @@ func Check(id ID, l Length) error {
 	if l < from {
 		wrong = "that is too short to be taken with a tape"
 	}
-	if l != l {
+	if math.IsNaN(float64(l)) {
 		wrong = "that is no length"
 	}
 	return &Refusal{Where: string(id), Read: inMM(l), Wrong: wrong, Works: "a measurement lies between " + says + " and 3 m (118 in)"}

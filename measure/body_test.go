@@ -68,10 +68,20 @@ func TestCheck(t *testing.T) {
 		l  Length
 		ok bool
 	}{
-		{BustGirth, 914, true}, {BustGirth, 5, true}, {BustGirth, 4.99, false}, {BustGirth, 0, false}, {BustGirth, -900, false},
-		{BustGirth, 3000, true}, {BustGirth, 3000.1, false}, {BustGirth, 1e9, false},
-		{ShoulderDrop, 0, true}, {ShoulderDrop, -1, false}, {ShoulderDrop, 38, true},
-		{"tail_girth", 100, false}, {BustGirth, Length(math.NaN()), false}, {BustGirth, Length(math.Inf(1)), false},
+		{BustGirth, 914, true},
+		{BustGirth, 5, true},
+		{BustGirth, 4.99, false},
+		{BustGirth, 0, false},
+		{BustGirth, -900, false},
+		{BustGirth, 3000, true},
+		{BustGirth, 3000.1, false},
+		{BustGirth, 1e9, false},
+		{ShoulderDrop, 0, true},
+		{ShoulderDrop, -1, false},
+		{ShoulderDrop, 38, true},
+		{"tail_girth", 100, false},
+		{BustGirth, Length(math.NaN()), false},
+		{BustGirth, Length(math.Inf(1)), false},
 	} {
 		err := Check(c.id, c.l)
 		require.Equal(t, c.ok, err == nil, "%s %v", c.id, c.l)

@@ -3,11 +3,12 @@ package measure_test
 import (
 	"testing"
 
+	"chalkfold/testdata/ansur"
+
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
 	. "chalkfold/measure"
-	"chalkfold/testdata/ansur"
 )
 
 // figure36 is the reference figure of the measured method, bust 36 in.

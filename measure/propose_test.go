@@ -4,11 +4,12 @@ import (
 	"math"
 	"testing"
 
+	"chalkfold/testdata/ansur"
+
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
 	. "chalkfold/measure"
-	"chalkfold/testdata/ansur"
 )
 
 var girths = NewBody(map[ID]Length{BustGirth: 36 * Inch, WaistGirth: 28 * Inch, HipGirth: 38 * Inch})

@@ -1,7 +1,6 @@
 package measure_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -69,7 +68,7 @@ func TestReadRefuses(t *testing.T) {
 		"1/2/3": "too many", "36 1/2/3": "too many", "36-": "hyphen too many",
 		"1e3": "plain numbers", "0x24": "plain numbers",
 		"36 in 5": "behind the length", "36½ 2": "behind the length", "36½½": "behind the length", "1/2 1/2": "behind the length",
-		"36 in cm": "two units", "36 in in": "two units",
+		"36 in cm": "two units", "36 in in": "two units", //nolint:dupword // typed twice
 		"36 - 1/2": "take away", "36- 1/2": "take away", "36 -1/2": "take away",
 		"36 3/2": "not below one", "36 2/2": "not below one",
 		"1/": "not finished", "36 1/": "not finished", "36 1/in": "not finished",
@@ -80,7 +79,7 @@ func TestReadRefuses(t *testing.T) {
 		_, err := Read(text, In)
 		require.Error(t, err, text)
 		var r *Refusal
-		require.True(t, errors.As(err, &r), text)
+		require.ErrorAs(t, err, &r, text)
 		require.Contains(t, r.Wrong, wrong, text)
 		require.NotEmpty(t, r.Works, text)
 		require.NotEmpty(t, r.Read, text)

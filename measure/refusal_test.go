@@ -1,7 +1,6 @@
 package measure_test
 
 import (
-	"errors"
 	"strings"
 	"testing"
 
@@ -18,7 +17,7 @@ func TestRefusal(t *testing.T) {
 
 	_, err := Read("36 2", In)
 	var at *Refusal
-	require.True(t, errors.As(err, &at))
+	require.ErrorAs(t, err, &at)
 	require.True(t, strings.HasPrefix(at.At("waist_girth").Error(), `waist_girth: "36 2"; `))
 	require.Empty(t, at.Where, "At gives a new Refusal")
 }

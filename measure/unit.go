@@ -20,8 +20,8 @@ var unitWords = map[string]struct {
 	num, den int64
 }{
 	"in": {In, 254, 10}, "inch": {In, 254, 10}, "inches": {In, 254, 10}, `"`: {In, 254, 10}, "''": {In, 254, 10},
-	"cm": {Cm, 10, 1}, "centimetre": {Cm, 10, 1}, "centimetres": {Cm, 10, 1}, "centimeter": {Cm, 10, 1}, "centimeters": {Cm, 10, 1},
-	"mm": {Mm, 1, 1}, "millimetre": {Mm, 1, 1}, "millimetres": {Mm, 1, 1}, "millimeter": {Mm, 1, 1}, "millimeters": {Mm, 1, 1},
+	"cm": {Cm, 10, 1}, "centimetre": {Cm, 10, 1}, "centimetres": {Cm, 10, 1}, "centimeter": {Cm, 10, 1}, "centimeters": {Cm, 10, 1}, //nolint:misspell // both spellings are read
+	"mm": {Mm, 1, 1}, "millimetre": {Mm, 1, 1}, "millimetres": {Mm, 1, 1}, "millimeter": {Mm, 1, 1}, "millimeters": {Mm, 1, 1}, //nolint:misspell // both spellings are read
 	"m": {Cm, 1000, 1}, "metre": {Cm, 1000, 1}, "metres": {Cm, 1000, 1}, "meter": {Cm, 1000, 1}, "meters": {Cm, 1000, 1},
 }
 

@@ -44,8 +44,8 @@ func (b Box) Width() float64 { return max(0, b.Max.X-b.Min.X) }
 // Height is the extent in y, 0 for an empty box.
 func (b Box) Height() float64 { return max(0, b.Max.Y-b.Min.Y) }
 
-// Center is the middle of the box.
-func (b Box) Center() Point { return b.Min.Lerp(b.Max, 0.5) }
+// Centre is the middle of the box.
+func (b Box) Centre() Point { return b.Min.Lerp(b.Max, 0.5) }
 
 // Grow moves every side outward by d. An empty box stays empty, and a negative
 // d that eats the box leaves it empty.

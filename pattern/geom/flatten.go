@@ -33,11 +33,10 @@ func (s Segment) flatten(tol float64, out []Point) []Point {
 	for t < 1 {
 		// Double the last step and halve down to one that fits.
 		h = min(2*h, 1-t)
-		to := s.D
+		var to Point
 		for {
-			if h >= 1-t {
-				to = s.D
-			} else {
+			to = s.D
+			if h < 1-t {
 				to = s.At(t + h)
 			}
 			e := v.stray(from, to, t, h)

@@ -14,14 +14,14 @@ func Join(a, b Path, limit float64) (Path, Path) {
 	if end.Near(start, weld) {
 		return a, b.startingAt(end)
 	}
-	miter, reach, found := lengthened(a, b, limit)
+	mitre, reach, found := lengthened(a, b, limit)
 	if s, t, lost, ok := cornerCrossing(a, b); ok && !(found && reach < lost) {
 		a, _ = a.Split(s)
 		_, b = b.Split(t)
 		return a, b.startingAt(a.End())
 	}
 	if found {
-		return a.to(miter), b.from(miter)
+		return a.to(mitre), b.from(mitre)
 	}
 	if x, y, ok := reaching(a, b, limit); ok {
 		return x, y

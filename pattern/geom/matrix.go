@@ -17,7 +17,8 @@ func Scale(sx, sy float64) Matrix { return Matrix{sx, 0, 0, sy, 0, 0} }
 // TurnAbout turns about p by an angle in radians, clockwise to the eye.
 func TurnAbout(p Point, radians float64) Matrix {
 	s, c := math.Sincos(radians)
-	return Matrix{c, s, -s, c,
+	return Matrix{
+		c, s, -s, c,
 		p.X - float64(c*p.X) + float64(s*p.Y),
 		p.Y - float64(s*p.X) - float64(c*p.Y),
 	}
@@ -31,7 +32,8 @@ func MirrorIn(l Line) Matrix {
 	}
 	a := float64(u.X*u.X) - float64(u.Y*u.Y)
 	b := float64(2 * u.X * u.Y)
-	return Matrix{a, b, b, -a,
+	return Matrix{
+		a, b, b, -a,
 		l.At.X - float64(a*l.At.X) - float64(b*l.At.Y),
 		l.At.Y - float64(b*l.At.X) + float64(a*l.At.Y),
 	}

@@ -53,16 +53,27 @@ func TestOffsetAtCorners(t *testing.T) {
 		d    float64
 		want Path
 	}{
-		"outer": {Lines(pt(0, 0), pt(100, 0), pt(100, 80)), 10,
-			Lines(pt(0, -10), pt(110, -10), pt(110, 80))},
-		"inner": {Lines(pt(0, 0), pt(100, 0), pt(100, 80)), -10,
-			Lines(pt(0, 10), pt(90, 10), pt(90, 80))},
-		"inner, past a short piece": {Lines(pt(0, 0), pt(100, 0), pt(103, 3), pt(103, 80)), -10,
-			Lines(pt(0, 10), pt(93, 10), pt(93, 80))},
-		"straight on": {Lines(pt(0, 0), pt(50, 0), pt(100, 0)), 10,
-			Lines(pt(0, -10), pt(50, -10), pt(100, -10))},
-		"point among lines": {Path{Straight(pt(0, 0), pt(50, 0)), Straight(pt(50, 0), pt(50, 0)), Straight(pt(50, 0), pt(100, 0))}, 10,
-			Lines(pt(0, -10), pt(50, -10), pt(100, -10))},
+		"outer": {
+			Lines(pt(0, 0), pt(100, 0), pt(100, 80)), 10,
+			Lines(pt(0, -10), pt(110, -10), pt(110, 80)),
+		},
+		"inner": {
+			Lines(pt(0, 0), pt(100, 0), pt(100, 80)), -10,
+			Lines(pt(0, 10), pt(90, 10), pt(90, 80)),
+		},
+		"inner, past a short piece": {
+			Lines(pt(0, 0), pt(100, 0), pt(103, 3), pt(103, 80)), -10,
+			Lines(pt(0, 10), pt(93, 10), pt(93, 80)),
+		},
+		"straight on": {
+			Lines(pt(0, 0), pt(50, 0), pt(100, 0)), 10,
+			Lines(pt(0, -10), pt(50, -10), pt(100, -10)),
+		},
+		"point among lines": {
+			Path{Straight(pt(0, 0), pt(50, 0)), Straight(pt(50, 0), pt(50, 0)), Straight(pt(50, 0), pt(100, 0))},
+			10,
+			Lines(pt(0, -10), pt(50, -10), pt(100, -10)),
+		},
 		"too sharp is blunted": {Lines(pt(0, 0), pt(100, 0), pt(0, 1)), 10, nil},
 	} {
 		got := c.p.Offset(c.d, offTol)

@@ -28,8 +28,17 @@ func TestOutlineOfASquare(t *testing.T) {
 		p    Point
 		want bool
 	}{
-		{pt(5, 5), true}, {pt(11, 5), false}, {pt(-1, 10), false}, {pt(5, 11), false}, {pt(-1, 0), false},
-		{pt(0, 0), true}, {pt(10, 10), true}, {pt(5, 0), true}, {pt(5, 10), true}, {pt(0, 5), true}, {pt(10, 5), true},
+		{pt(5, 5), true},
+		{pt(11, 5), false},
+		{pt(-1, 10), false},
+		{pt(5, 11), false},
+		{pt(-1, 0), false},
+		{pt(0, 0), true},
+		{pt(10, 10), true},
+		{pt(5, 0), true},
+		{pt(5, 10), true},
+		{pt(0, 5), true},
+		{pt(10, 5), true},
 	} {
 		require.Equal(t, c.want, square.Contains(c.p), "%v", c.p)
 	}

@@ -117,6 +117,6 @@ func TestBoxGrowsFromNothing(t *testing.T) {
 	require.True(t, b.Overlaps(Box{pt(5, 7), pt(9, 9)}))
 	require.False(t, b.Overlaps(Box{}))
 	require.False(t, b.Overlaps(Box{pt(6, 0), pt(9, 9)}))
-	require.Equal(t, pt(2.5, 3.5), b.Center())
+	require.Equal(t, pt(2.5, 3.5), b.Centre())
 	require.Equal(t, 5.0, b.away(pt(8, 11)))
 }

@@ -88,7 +88,7 @@ func (b *bern) halve() (bern, bern) {
 	l, r := bern{n: b.n}, bern{c: b.c, n: b.n}
 	for k := 0; k <= b.n; k++ {
 		l.c[k] = r.c[0]
-		for i := 0; i < b.n-k; i++ {
+		for i := range b.n - k {
 			r.c[i] = (r.c[i] + r.c[i+1]) / 2
 		}
 	}
@@ -100,7 +100,7 @@ func (b *bern) at(t float64) (value, slope float64) {
 	c := b.c
 	u := 1 - t
 	for k := b.n; k > 1; k-- {
-		for i := 0; i < k; i++ {
+		for i := range k {
 			c[i] = float64(c[i]*u) + float64(c[i+1]*t)
 		}
 	}

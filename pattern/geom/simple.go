@@ -13,7 +13,7 @@ func (o Outline) Simple() bool {
 	if len(r.at) < 3 {
 		return false
 	}
-	_, found := r.first(func(i, j int) bool { return r.contact(i, j) })
+	_, found := r.first(r.contact)
 	return !found
 }
 
@@ -120,7 +120,8 @@ func (r ring) sweep(boxes []Box, hit func(i, j int) bool) ([2]int, bool) {
 				best, found = [2]int{i, j}, true
 			}
 		}
-		open = append(kept, k)
+		kept = append(kept, k)
+		open = kept
 	}
 	return best, found
 }
