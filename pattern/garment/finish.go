@@ -115,21 +115,26 @@ func notch(p *pattern.Piece, edge, name string, at geom.Point, marks int) {
 	s, on, _ := e.Stitch.Nearest(at)
 	_, dir := e.Stitch.At(s)
 	in := dir.Right()
-	spot := on.Add(dir.Left().Scale(e.Allowance.MM()))
-	if cutSpot, d := nearestOn(e.Cut, on); d > 0 && math.Abs(d-e.Allowance.MM()) < 0.5 {
-		spot = cutSpot
-	}
+	spot := beside(p, e, on, dir.Left())
 	p.Notches = append(p.Notches, pattern.Notch{
 		At: spot, Edge: edge, Marks: marks, Into: degrees(in), Name: name,
 	})
 }
 
-func nearestOn(p geom.Path, at geom.Point) (geom.Point, float64) {
-	if len(p) == 0 {
-		return at, -1
+// beside is the point of the cutting line square out from a point of the
+// stitching line: on the edge's own cut, or where corners took that over.
+func beside(p *pattern.Piece, e pattern.Edge, on geom.Point, out geom.Vector) geom.Point {
+	if e.Allowance == 0 {
+		return on
 	}
-	_, on, d := p.Nearest(at)
-	return on, d
+	ray := geom.Lines(on, on.Add(out.Scale(3*e.Allowance.MM()+1)))
+	for _, cut := range []geom.Path{e.Cut, p.CutLine} {
+		if x := geom.Cross(ray, cut); len(x) > 0 {
+			return x[0].At
+		}
+	}
+	_, at, _ := p.CutLine.Nearest(on)
+	return at
 }
 
 func degrees(v geom.Vector) float64 {

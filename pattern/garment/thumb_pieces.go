@@ -250,7 +250,7 @@ func (c cutter) thumbMarks(p *pattern.Piece, h half, marks int) {
 func (c cutter) thumbNeckPiece(h half, s seam) pattern.Piece {
 	k := c.s.Known
 	outer := c.line(h.id("neck_facing"))
-	inner := trimAt(outer, s.shoulder)
+	inner := trimAt(outer, onwards(s.shoulder))
 	end := bench.Side{Name: "fold", Stitch: geom.Lines(outer.Start(), s.neck.Start()), Role: pattern.RoleFold}
 	title, cut, marks := "Front neck facing", pattern.OnFold, 1
 	if h.back {
@@ -273,6 +273,12 @@ func (c cutter) thumbNeckPiece(h half, s seam) pattern.Piece {
 	mid, _ := s.neck.At(s.neck.Length() / 2)
 	notch(&p, "neck", "middle of the neck", mid, marks)
 	return p
+}
+
+// onwards runs a straight seam on past its end, for a facing that is as wide
+// as the shoulder is long.
+func onwards(p geom.Path) geom.Path {
+	return p.Then(geom.Lines(p.End(), p.End().Add(p.EndTangent().Scale(rule.In(6).MM()))))
 }
 
 // trimAt cuts a path where it meets another; whole where it does not.

@@ -92,7 +92,7 @@ func TestSoundBodies(t *testing.T) {
 		}
 		f, _ := s.SewnDimension(pattern.Front, "side")
 		b, _ := s.SewnDimension(pattern.Back, "side")
-		if math.Abs((f.Length-b.Length).Inches()) > 1.0/16+1e-9 {
+		if math.Abs((f.Length - b.Length).Inches()) > 1.0/16+1e-9 {
 			t.Fatalf("sides %v and %v", f.Length, b.Length)
 		}
 	})
