@@ -1,0 +1,126 @@
+package card
+
+import (
+	"bytes"
+	"regexp"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"github.com/stretchr/testify/require"
+
+	"chalkfold/measure"
+	"chalkfold/pattern"
+)
+
+func textOf(t *testing.T, s *pattern.Sheet, u measure.Unit) string {
+	t.Helper()
+	var b bytes.Buffer
+	require.NoError(t, WriteText(&b, s, Options{u}))
+	return b.String()
+}
+
+func markdownOf(t *testing.T, s *pattern.Sheet, u measure.Unit) string {
+	t.Helper()
+	var b bytes.Buffer
+	require.NoError(t, WriteMarkdown(&b, s, Options{u}))
+	return b.String()
+}
+
+func figures() map[string]*pattern.Sheet {
+	thumb := plainFigure
+	thumb.thumb = true
+	flat := plainFigure
+	flat.dart, flat.straight = 0, true
+	return map[string]*pattern.Sheet{"measured": plainFigure.sheet(), "thumb": thumb.sheet(), "no dart": flat.sheet()}
+}
+
+func TestNoMinusAndNoLineTooLong(t *testing.T) {
+	for name, s := range figures() {
+		for _, u := range []measure.Unit{measure.In, measure.Cm, measure.Mm} {
+			text := textOf(t, s, u)
+			require.NotRegexp(t, regexp.MustCompile(`-\d|−`), text, name)
+			for _, l := range strings.Split(text, "\n") {
+				require.LessOrEqual(t, utf8.RuneCountInString(l), 80, "%s %s: %s", name, u, l)
+			}
+			require.Contains(t, text, "beyond the centre ", name)
+		}
+	}
+	require.Contains(t, textOf(t, plainFigure.sheet(), measure.In), "up 1/8")
+}
+
+func TestSameDraftSameBytes(t *testing.T) {
+	require.Equal(t, textOf(t, plainFigure.sheet(), measure.In), textOf(t, plainFigure.sheet(), measure.In))
+	require.Equal(t, markdownOf(t, plainFigure.sheet(), measure.Cm), markdownOf(t, plainFigure.sheet(), measure.Cm))
+}
+
+func TestMarkdownHasTheSameRows(t *testing.T) {
+	s := plainFigure.sheet()
+	g := gridOf(measure.In)
+	text, md := textOf(t, s, measure.In), markdownOf(t, s, measure.In)
+	for _, p := range Make(s, measure.In).Pieces {
+		for _, r := range p.Rows {
+			c := cells(r, g)
+			require.Contains(t, md, "| "+strings.Join(c[:], " | ")+" |")
+			require.Regexp(t, strings.Join([]string{c[2], c[3], `\|`, c[4], c[5]}, ` +`), text)
+		}
+	}
+}
+
+func TestMarkdownNamesAreNotMarkup(t *testing.T) {
+	s := plainFigure.sheet()
+	s.Job.Client.Name = "A|b *c* <d> [e](f) `g` #h _i_"
+	md := markdownOf(t, s, measure.In)
+	require.Contains(t, md, `A\|b \*c\* \<d> \[e\](f) \`+"`g\\` \\#h \\_i\\_")
+}
+
+func TestUnfinishedDraftIsRefused(t *testing.T) {
+	s := plainFigure.sheet()
+	s.Complete = false
+	s.Missing = []pattern.Missing{{ID: measure.HipGirth, For: "the hip line"}}
+	err := WriteText(&bytes.Buffer{}, s, Options{})
+	require.ErrorContains(t, err, "measure hip girth")
+	require.ErrorContains(t, WriteMarkdown(&bytes.Buffer{}, s, Options{}), "not finished")
+
+	s.Missing = nil
+	s.Refused = []pattern.Refused{{Says: measure.Tell("the dart opens by {}", measure.Inch), Cure: measure.Tell("measure the front again")}}
+	require.ErrorContains(t, WriteText(&bytes.Buffer{}, s, Options{}), "the dart opens by 1; measure the front again")
+
+	empty := Make(&pattern.Sheet{}, measure.Cm)
+	require.Empty(t, empty.Pieces)
+	require.Zero(t, empty.Marks)
+}
+
+func TestSaidWithTheResult(t *testing.T) {
+	s := plainFigure.sheet()
+	s.Figures = []pattern.Figure{{ID: measure.AcrossFront, Value: 12.75 * measure.Inch, Proposed: true}}
+	text := strings.Join(strings.Fields(textOf(t, s, measure.In)), " ")
+	for _, want := range []string{
+		"17 3/4 here, 16 3/4 on the back: the dart eats the difference",
+		"round the corner by 1/16",
+		"Proposed, not measured: across front",
+		"Fold it down on its legs and pin it BEFORE the side is ruled",
+		"no line strays more than 0.1",
+		"[ ] shoulder",
+		"side under the dart",
+		"Try it in cheap cloth first",
+		"cut 1 on the fold",
+		"cut a pair, right and left",
+	} {
+		require.Contains(t, text, want)
+	}
+	require.NotContains(t, text, "no ease")
+	require.NotContains(t, text, "Do not cut")
+	s.Findings = []pattern.Finding{{Verdict: pattern.Fail, Title: "Side seams meet", Says: measure.Tell("{} and {}", 32*measure.Inch, 33*measure.Inch)}}
+	require.Contains(t, textOf(t, s, measure.In), "Do not cut yet, truing fails: Side seams meet. 32 and 33")
+	require.Regexp(t, `Sew the sides with \S+ ?\S*, not .*, or there is no ease`,
+		strings.Join(strings.Fields(textOf(t, figures()["thumb"], measure.In)), " "))
+}
+
+func TestWrapKeepsMixedNumbers(t *testing.T) {
+	for width := 6; width < 40; width++ {
+		for _, l := range wrap("one 17 3/4 here, 16 3/4 there and 1/8 more", width) {
+			require.NotRegexp(t, `^\d/\d`, strings.TrimPrefix(l, "1/8"))
+		}
+	}
+}

@@ -1,0 +1,151 @@
+package outlet
+
+import (
+	"io"
+	"strings"
+	"sync"
+
+	"chalkfold/export"
+	"chalkfold/export/card"
+	"chalkfold/export/dxf"
+	"chalkfold/export/svg"
+	"chalkfold/measure"
+	"chalkfold/pattern"
+)
+
+// Format is one way to leave the house.
+type Format struct {
+	ID    string
+	Title string
+	Says  string // one line on what it is for
+	files func(r request) []file
+}
+
+// formats in the order of help and of `all`. A new format is a row here.
+var formats = []Format{
+	{"svg", "SVG", "a drawing at true size, to print or to look at", svgFiles},
+	{"dxf", "DXF", "for other pattern software and cutters (ASTM D6673)", dxfFiles},
+	{"card", "Chalk card", "marks by tape and chalk, for cutting without a printer", cardFiles},
+}
+
+// All is the word for every format there is.
+const All = "all"
+
+// Formats lists the formats.
+func Formats() []Format { return append([]Format(nil), formats...) }
+
+// Parse reads a list of formats, "svg,card" or "all". Each counts once, in
+// the order of the table.
+func Parse(list string) ([]Format, error) {
+	asked := map[string]bool{}
+	for _, word := range strings.FieldsFunc(list, func(r rune) bool { return r == ',' || r == ' ' }) {
+		word = strings.ToLower(word)
+		if word != All && !known(word) {
+			return nil, &measure.Refusal{Where: "--format", Read: measure.Quoted(word), Wrong: "there is no such format", Works: "choose from " + choices()}
+		}
+		asked[word] = true
+	}
+	if len(asked) == 0 {
+		return nil, &measure.Refusal{Where: "--format", Read: "nothing", Wrong: "no format was named", Works: "choose from " + choices()}
+	}
+	var out []Format
+	for _, f := range formats {
+		if asked[f.ID] || asked[All] {
+			out = append(out, f)
+		}
+	}
+	return out, nil
+}
+
+func known(id string) bool {
+	for _, f := range formats {
+		if f.ID == id {
+			return true
+		}
+	}
+	return false
+}
+
+func choices() string {
+	var b strings.Builder
+	for _, f := range formats {
+		b.WriteString(f.ID + ", ")
+	}
+	return b.String() + "or " + All
+}
+
+// Options of an export.
+type Options struct {
+	Session measure.Unit   // the session's unit
+	Unit    *measure.Unit  // asked for; nil: the session's, and a metric DXF
+	Whole   bool           // pieces on the fold opened
+	Each    bool           // a picture a piece
+	Web     bool           // pictures without a size of their own
+	Roll    measure.Length // width of the paper; zero: the usual
+	Force   bool           // replace files that differ
+}
+
+func (o Options) words() measure.Unit {
+	if o.Unit != nil {
+		return *o.Unit
+	}
+	return o.Session
+}
+
+// request is what a format needs to name and fill its files.
+type request struct {
+	sheet *pattern.Sheet
+	stem  string
+	Options
+	page func() export.Drawing // of all pieces, made once for all formats
+}
+
+func newRequest(sheet *pattern.Sheet, stem string, o Options) request {
+	r := request{sheet: sheet, stem: stem, Options: o}
+	r.page = sync.OnceValue(func() export.Drawing { return r.drawing("") })
+	return r
+}
+
+// drawing is the drawing of one piece; of all, if none is named.
+func (r request) drawing(only pattern.PieceID) export.Drawing {
+	return export.New(r.sheet, export.Options{Unit: r.words(), Whole: r.Whole, Roll: r.Roll, Only: only})
+}
+
+// file is one output: its name and what fills it.
+type file struct {
+	name string
+	fill func(w io.Writer) error
+}
+
+func svgFiles(r request) []file {
+	end := ".svg"
+	if r.Web {
+		end = "-web.svg"
+	}
+	o := svg.Options{Web: r.Web}
+	if !r.Each {
+		return []file{{r.stem + end, func(w io.Writer) error { return svg.Write(w, r.page(), o) }}}
+	}
+	var out []file
+	for _, p := range r.sheet.Pieces {
+		out = append(out, file{r.stem + "-" + string(p.ID) + end, func(w io.Writer) error {
+			return svg.Write(w, r.drawing(p.ID), o)
+		}})
+	}
+	return out
+}
+
+func dxfFiles(r request) []file {
+	english := r.Unit != nil && *r.Unit == measure.In
+	return []file{{r.stem + ".dxf", func(w io.Writer) error {
+		return dxf.Write(w, r.page(), dxf.Options{English: english})
+	}}}
+}
+
+func cardFiles(r request) []file {
+	o := card.Options{Unit: r.words()}
+	return []file{
+		{r.stem + "-card.md", func(w io.Writer) error { return card.WriteMarkdown(w, r.sheet, o) }},
+		{r.stem + "-card.txt", func(w io.Writer) error { return card.WriteText(w, r.sheet, o) }},
+	}
+}
