@@ -1,0 +1,127 @@
+package truing
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+)
+
+// sideSeams: front (dart closed) and back are sewn to each other from the
+// underarm to the hem.
+var sideSeams = Check{
+	ID: "side_seams", Title: "Side seams meet",
+	Applies: bothEdges("side"),
+	Run: func(s *pattern.Sheet) []pattern.Finding {
+		f := sideFinding(s, figureSide(s, pattern.Front), figureSide(s, pattern.Back))
+		// The drawn line rounds the waist and follows the hip: it is the one
+		// that is sewn, so it must meet too.
+		drawn := sideFinding(s, along(piece(s, pattern.Front), "side"), along(piece(s, pattern.Back), "side"))
+		if f.Verdict == pattern.Pass && drawn.Verdict != pattern.Pass {
+			return one(drawn)
+		}
+		return one(f)
+	},
+}
+
+// figureSide is the side on the straight figure, as the sheet states it, or
+// the drawn one.
+func figureSide(s *pattern.Sheet, id pattern.PieceID) measure.Length {
+	if d, ok := s.SewnDimension(id, "side"); ok {
+		return d.Length
+	}
+	return along(piece(s, id), "side")
+}
+
+func sideFinding(s *pattern.Sheet, front, back measure.Length) pattern.Finding {
+	f := limits{-pairPass, pairPass, -pairAdvise, pairAdvise}.compare("side_seams", front, back)
+	f.Where = on(pattern.Front, middleOf(piece(s, pattern.Front), "side"))
+	if f.Verdict == pattern.Pass {
+		f.Says = measure.Tell("{} and {}, front and back.", front, back)
+		return f
+	}
+	f.Says = measure.Tell("{} and {}: the front is {} {} than the back.", front, back, abs(front-back), longer(front-back))
+	f.Input = "side_dart_below"
+	f.Cure = measure.Tell("Walk the back along the front with the dart closed, and move the lower leg of the dart by {}.", abs(front-back))
+	if set, ok := s.Setting("side_dart_below"); ok && set.Chosen && set.Default.Value.Length != set.Value.Length {
+		to := set.Default.Value.Length
+		f.Cure, f.Try = measure.Tell("Move the dart: {}.", change(s.Known, "side_dart_below", to)), try(s.Known, "side_dart_below", to)
+	}
+	return f
+}
+
+// shoulderSeams: the back may be a little longer and is eased in. By thumb
+// the cutting lines are compared, as they are laid on each other on cloth.
+var shoulderSeams = Check{
+	ID: "shoulder_seams", Title: "Shoulders meet",
+	Applies: all(both("neck_point", "shoulder_end"), bothEdges("shoulder")),
+	Run: func(s *pattern.Sheet) []pattern.Finding {
+		front, back := shoulderOf(s, pattern.Front), shoulderOf(s, pattern.Back)
+		f := limits{-pairPass, easedBack, -pairAdvise, 2 * easedBack}.compare("shoulder_seams", back, front)
+		f.Where = on(pattern.Front, at(s, pattern.Front, "shoulder_end"))
+		f.Says = measure.Tell("{} and {}, back and front.", back, front)
+		if f.Verdict != pattern.Pass {
+			f.Says = measure.Tell("{} and {}: the back is {} {} than the front.", back, front, abs(back-front), longer(back-front))
+			f.Input = "shoulder_forward"
+			f.Cure = measure.Tell("Run the back shoulder {} {} at the arm, and draw the armhole into it.", abs(back-front), outIn(front-back))
+			if byThumb(s) {
+				f.Input = string(measure.AcrossShoulders)
+			}
+		}
+		out := one(f)
+		if g, off := shoulderTape(s); off {
+			out = append(out, g)
+		}
+		return out
+	},
+}
+
+// shoulderOf is the shoulder seam: of a net draft the stitch line, by thumb
+// the cutting line.
+func shoulderOf(s *pattern.Sheet, id pattern.PieceID) measure.Length {
+	if byThumb(s) {
+		return measure.Length(at(s, id, "neck_point").Dist(at(s, id, "shoulder_end")))
+	}
+	return along(piece(s, id), "shoulder")
+}
+
+// shoulderTape holds the whole shoulder line, from the base of the neck to
+// the bone, against the shoulder length that she measured.
+func shoulderTape(s *pattern.Sheet) (pattern.Finding, bool) {
+	taped, ok := s.Measured(measure.ShoulderLength)
+	if !ok || byThumb(s) {
+		return pattern.Finding{}, false
+	}
+	n, e := at(s, pattern.Front, "neck_point"), at(s, pattern.Front, "shoulder_end")
+	line := measure.Length(n.Dist(e))
+	if e.X <= n.X {
+		return pattern.Finding{}, false
+	}
+	// Widening is counted along the line, the inset straight in.
+	whole := line + s.Length("neck_widening") + measure.Length(s.Length("shoulder_inset").MM()*line.MM()/(e.X-n.X))
+	off := whole - taped
+	if off >= shoulderShort-slack && off <= shoulderLong+slack {
+		return pattern.Finding{}, false
+	}
+	f := advice("shoulder_line", whole, taped)
+	f.Low, f.High, f.Limits = shoulderShort.MM(), shoulderLong.MM(), true
+	f.Where = on(pattern.Front, e)
+	f.Input = string(measure.AcrossShoulders)
+	f.Says = measure.Tell("{} and {}: the shoulder line from neck to bone is {} {} than her shoulder.", whole, taped, abs(off), longer(off))
+	f.Cure = measure.Tell("Measure again what makes it: across shoulders, neck base, shoulder drop.")
+	return f, true
+}
+
+func abs(l measure.Length) measure.Length { return max(l, -l) }
+
+func longer(d measure.Length) string {
+	if d < 0 {
+		return "shorter"
+	}
+	return "longer"
+}
+
+func outIn(d measure.Length) string {
+	if d < 0 {
+		return "in"
+	}
+	return "out"
+}
