@@ -1,0 +1,136 @@
+package shell
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"chalkfold/pattern"
+	"chalkfold/ui/outlet"
+	"chalkfold/ui/session"
+)
+
+func exportCommand(w *world) *cobra.Command {
+	var list, out string
+	var o outlet.Options
+	var roll lengthValue
+	c := &cobra.Command{
+		Use: "export FILE... --format LIST", Short: "write the pieces for cutter, printer or other software", ValidArgsFunction: sessions,
+		Args:    wants(1, 10_000, "session file"),
+		Example: "  chalkfold export four.chalkfold.toml --format svg,card\n  chalkfold export *.toml --format all --out class",
+		RunE: func(c *cobra.Command, args []string) error {
+			if !c.Flags().Changed("format") {
+				return refuse("--format", "nothing", "no format was named", "choose from "+formatNames())
+			}
+			formats, err := outlet.Parse(list)
+			if err != nil {
+				return notRead(err)
+			}
+			o.Force, o.Roll = w.force, roll.length(w.jsonUnit())
+			if w.unit.given {
+				o.Unit = &w.unit.unit
+			}
+			return w.export(args, formats, out, o)
+		},
+	}
+	c.Long = "Writes the chosen formats of each session into a folder, pieces of one session\nin one file a format, named after the session. A file that is there and differs\nis left alone without --force.\n\nFormats:\n" + formatLines()
+	f := c.Flags()
+	f.StringVar(&list, "format", "", "formats with commas between them, or all")
+	f.StringVar(&out, "out", ".", "folder, made if it is not there")
+	f.BoolVar(&o.Whole, "whole", false, "pieces on the fold opened")
+	f.BoolVar(&o.Each, "each", false, "a drawing for each piece")
+	f.BoolVar(&o.Web, "web", false, "drawings for a web page, without a size of their own")
+	f.Var(&roll, "roll", "width of the paper; the usual is 914 mm")
+	w.completes(c, "format", append(formatIDs(), outlet.All)...)
+	return w.share(c, flagUnit|flagForce)
+}
+
+// export writes every session; one that fails does not stop the others.
+func (w *world) export(args []string, formats []outlet.Format, out string, o outlet.Options) error {
+	inputs := make([]outlet.Input, len(args))
+	for i, a := range args {
+		inputs[i] = outlet.Input{File: a, Stem: session.Stem(a)}
+	}
+	if err := outlet.Clash(inputs); err != nil {
+		return notRead(err)
+	}
+	failed, files := 0, 0
+	for _, in := range inputs {
+		n, err := w.exportOne(in, formats, out, o)
+		files += n
+		if err == nil {
+			continue
+		}
+		if len(inputs) == 1 {
+			return err
+		}
+		w.tell(err)
+		failed++
+	}
+	if len(inputs) > 1 {
+		w.print(fmt.Sprintf("%d of %d sessions done, %d files\n", len(inputs)-failed, len(inputs), files))
+	}
+	if failed > 0 {
+		w.status = NotDone
+	}
+	return nil
+}
+
+func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, o outlet.Options) (int, error) {
+	s, sheet, err := w.draft(in.File)
+	if err != nil {
+		return 0, err
+	}
+	if err := w.whole(in.File, sheet); err != nil {
+		return 0, err
+	}
+	w.notes(sheet)
+	if n := sheet.Count(pattern.Fail); n > 0 {
+		w.say("%s: %d checks fail; chalkfold check says which", in.File, n)
+	}
+	o.Session = s.Job.Unit
+	results, err := outlet.Export(sheet, in.Stem, out, formats, o, nil)
+	if err != nil {
+		return 0, notDone(err)
+	}
+	done := 0
+	for _, r := range results {
+		if r.Err != nil {
+			w.tell(r.Err)
+			err = r.Err
+			continue
+		}
+		done++
+		w.print(plain(r.Says()) + "\n")
+	}
+	if err != nil {
+		return done, notDone(fmt.Errorf("%s: %d of %d files were not written", in.File, len(results)-done, len(results)))
+	}
+	return done, nil
+}
+
+func formatIDs() []string {
+	var out []string
+	for _, f := range outlet.Formats() {
+		out = append(out, f.ID)
+	}
+	return out
+}
+
+func formatNames() string {
+	text := ""
+	for _, id := range formatIDs() {
+		text += id + ", "
+	}
+	return text + "or " + outlet.All
+}
+
+func formatLines() string {
+	var p page
+	var rows [][]string
+	for _, f := range outlet.Formats() {
+		rows = append(rows, []string{"  " + f.ID, f.Says})
+	}
+	p.table(append(rows, []string{"  " + outlet.All, "every one of these"}))
+	return p.String()
+}

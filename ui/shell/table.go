@@ -1,0 +1,21 @@
+package shell
+
+import "github.com/spf13/cobra"
+
+// commands in the order of help. The workbench itself is the root.
+var commands = []func(*world) *cobra.Command{
+	demoCommand,
+	newCommand,
+	draftCommand,
+	piecesCommand,
+	outlineCommand,
+	checkCommand,
+	compareCommand,
+	exportCommand,
+	measurementsCommand,
+	choicesCommand,
+	pathsCommand,
+	versionCommand,
+	completionCommand,
+	manCommand,
+}
