@@ -2,6 +2,7 @@ package measure
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 )
@@ -53,6 +54,28 @@ func Tell(words string, args ...any) Sentence {
 	}
 	return s
 }
+
+// Without puts words in place of every length of s that a tape cannot tell
+// from l, also in sentences within, and says whether there was one. A question
+// made from an instruction hides its answer so.
+func (s Sentence) Without(l Length, words string) (Sentence, bool) {
+	found := false
+	args := append([]slot(nil), s.args...)
+	for i, a := range args {
+		switch {
+		case a.length && math.Abs(a.mm-float64(l)) < hidden:
+			args[i], found = slot{words: words}, true
+		case !a.inner.IsEmpty():
+			inner, ok := a.inner.Without(l, words)
+			args[i].inner, found = inner, found || ok
+		}
+	}
+	s.args = args
+	return s, found
+}
+
+// hidden is less than the finest tape shows, in millimetres.
+const hidden = 0.5
 
 // IsEmpty reports whether nothing is said.
 func (s Sentence) IsEmpty() bool { return s.words == "" }

@@ -10,10 +10,24 @@ func (w Working) Sum(u Unit) string { return scribe{unit: u}.sum(w) }
 // people in it: "bust / 4 + ease 2 1/2 / 4 = 9 5/8".
 func (w Working) Private(u Unit) string { return scribe{unit: u, private: true}.sum(w) }
 
+// Names is the sum as names alone, without its result: "bust / 4 + ease / 4".
+// What has no name, a figure of the rule itself, still shows its number.
+func (w Working) Names(u Unit) string {
+	for w.kind == named {
+		w = w.parts[0]
+	}
+	text, _ := scribe{unit: u, names: true}.text(w)
+	if w.kind == nothing {
+		return ""
+	}
+	return text
+}
+
 // scribe writes a Working in one unit, with or without her numbers.
 type scribe struct {
 	unit    Unit
 	private bool
+	names   bool // only what has no name shows its number
 }
 
 // How tightly a text holds together; what holds less than its place asks for
@@ -96,7 +110,7 @@ func (s scribe) term(w Working) (string, int) {
 	if w.bare() {
 		value = plain(w.compute(), 4)
 	}
-	if s.private && w.hers() {
+	if s.private && w.hers() || s.names && w.name != "" {
 		value = ""
 	} else if strings.HasPrefix(value, "-") {
 		hold = loose

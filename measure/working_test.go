@@ -133,3 +133,22 @@ func TestSentence(t *testing.T) {
 	require.False(t, s.IsEmpty())
 	require.Equal(t, Tell("{}", bust), Tell("{}", bust))
 }
+
+func TestNamesAlone(t *testing.T) {
+	bust, ease := Measured("bust", 36*Inch), Of("ease", 2.5*Inch)
+	require.Equal(t, "bust / 4 + ease / 4", bust.Over(4).Plus(ease.Over(4)).Names(In))
+	require.Equal(t, "neck base / 6 + 1/2", Measured("neck base", 14.5*Inch).Over(6).Plus(Fixed(Inch/2)).Names(In))
+	require.Equal(t, "the lesser of (across front / 2) and (shoulder end - 1/2)",
+		Least(Measured("across front", 12*Inch).Over(2), Drawn("shoulder end", 7*Inch).Minus(Fixed(Inch/2))).Names(In))
+	require.Empty(t, Working{}.Names(In))
+}
+
+func TestSentenceWithout(t *testing.T) {
+	s := Tell("{} down, measure {} out.{}", 8*Inch, 10*Inch, Tell(" Then {}.", 10*Inch))
+	got, ok := s.Without(10*Inch, "?")
+	require.True(t, ok)
+	require.Equal(t, "8 down, measure ? out. Then ?.", got.In(In))
+	require.Equal(t, "8 down, measure 10 out. Then 10.", s.In(In), "the sentence itself stays")
+	_, ok = s.Without(9*Inch, "?")
+	require.False(t, ok)
+}

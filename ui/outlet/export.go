@@ -17,7 +17,8 @@ type Result struct {
 	Format  string // its id
 	Outcome files.Outcome
 	Bytes   int
-	Err     error // why it was not written
+	Notes   []string // what the reader should know about the file
+	Err     error    // why it was not written
 }
 
 // Says is the result in words: "front.svg: written, 12 kB".
@@ -25,7 +26,11 @@ func (r Result) Says() string {
 	if r.Err != nil {
 		return r.Err.Error()
 	}
-	return fmt.Sprintf("%s: %s, %s", r.Path, r.Outcome, kilobytes(r.Bytes))
+	says := fmt.Sprintf("%s: %s, %s", r.Path, r.Outcome, kilobytes(r.Bytes))
+	for _, n := range r.Notes {
+		says += "; " + n
+	}
+	return says
 }
 
 func kilobytes(n int) string {
@@ -45,7 +50,15 @@ func Export(sheet *pattern.Sheet, stem, folder string, formats []Format, o Optio
 	if tell == nil {
 		tell = func(int, int, string) {}
 	}
-	if err := ready(sheet, stem); err != nil {
+	for _, f := range formats {
+		if f.early {
+			continue
+		}
+		if err := ready(sheet, stem); err != nil {
+			return nil, err
+		}
+	}
+	if err := o.check(); err != nil {
 		return nil, err
 	}
 	if err := files.Folder(folder); err != nil {
@@ -76,7 +89,7 @@ func Export(sheet *pattern.Sheet, stem, folder string, formats []Format, o Optio
 func put(path string, f file, force bool) Result {
 	r := Result{Path: path}
 	var b bytes.Buffer
-	if r.Err = f.fill(&b); r.Err != nil {
+	if r.Err = f.fill(&b, func(n string) { r.Notes = append(r.Notes, n) }); r.Err != nil {
 		return r
 	}
 	r.Bytes = b.Len()

@@ -6,8 +6,8 @@ import (
 	"sync"
 
 	"chalkfold/export"
-	"chalkfold/export/card"
 	"chalkfold/export/dxf"
+	"chalkfold/export/pdf"
 	"chalkfold/export/svg"
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -19,13 +19,21 @@ type Format struct {
 	Title string
 	Says  string // one line on what it is for
 	files func(r request) []file
+	early bool // it may leave before the draft is complete: nothing is cut from it
 }
 
 // formats in the order of help and of `all`. A new format is a row here.
 var formats = []Format{
-	{"svg", "SVG", "a drawing at true size, to print or to look at", svgFiles},
-	{"dxf", "DXF", "for other pattern software and cutters (ASTM D6673)", dxfFiles},
-	{"card", "Chalk card", "marks by tape and chalk, for cutting without a printer", cardFiles},
+	{"svg", "SVG", "a drawing at true size, to print or to look at", svgFiles, false},
+	{"dxf", "DXF", "for other pattern software and cutters (ASTM D6673)", dxfFiles, false},
+	{"pdf", "Sheet", "one sheet at true size, for a copy shop or a plotter (PDF)", sheetFiles, false},
+	{"tiles", "Tiles", "sheets for a home printer, to be joined (PDF)", tileFiles, false},
+	{"card", "Chalk card", "marks by tape and chalk, for cutting without a printer", cardFiles, false},
+	{"guide", "Cutting guide", "what to cut and to buy, marks, the sewing order", guideFiles, false},
+	{"handout", "Handout", "the steps with drawings and blank sums, for a class (PDF)", handoutFiles, false},
+	{"measuring", "Measuring sheet", "to take measurements on (PDF)", measuringFiles, true},
+	{"client", "Client card", "her measurements, choices and fittings", clientFiles, true},
+	{"slip", "Shop slip", "cloth and small things to buy", slipFiles, false},
 }
 
 // All is the word for every format there is.
@@ -83,6 +91,16 @@ type Options struct {
 	Web     bool           // pictures without a size of their own
 	Roll    measure.Length // width of the paper; zero: the usual
 	Force   bool           // replace files that differ
+	// Paper is the paper of tiles and documents as it was named: a4, letter,
+	// legal, a3, tabloid, a4-letter, capitals or not; empty: the usual one.
+	Paper string
+	// PrintedAcross and PrintedAlong are how long the control lines on the
+	// cover of the tiles came out on paper; zero: as they should. They stretch
+	// tiles alone, never a document.
+	PrintedAcross measure.Length
+	PrintedAlong  measure.Length
+	// Notes puts the private notes on the client card.
+	Notes bool
 }
 
 func (o Options) words() measure.Unit {
@@ -97,12 +115,14 @@ type request struct {
 	sheet *pattern.Sheet
 	stem  string
 	Options
-	page func() export.Drawing // of all pieces, made once for all formats
+	page  func() export.Drawing // of all pieces, made once for all formats
+	paper pdf.Paper
 }
 
 func newRequest(sheet *pattern.Sheet, stem string, o Options) request {
 	r := request{sheet: sheet, stem: stem, Options: o}
 	r.page = sync.OnceValue(func() export.Drawing { return r.drawing("") })
+	r.paper, _ = pdf.ParsePaper(o.Paper) // check has refused what cannot be read
 	return r
 }
 
@@ -111,10 +131,16 @@ func (r request) drawing(only pattern.PieceID) export.Drawing {
 	return export.New(r.sheet, export.Options{Unit: r.words(), Whole: r.Whole, Roll: r.Roll, Only: only})
 }
 
-// file is one output: its name and what fills it.
+// file is one output: its name and what fills it. What the reader should know
+// about it is told to note.
 type file struct {
 	name string
-	fill func(w io.Writer) error
+	fill func(w io.Writer, note func(string)) error
+}
+
+// silent is a fill that has nothing to tell.
+func silent(fill func(w io.Writer) error) func(io.Writer, func(string)) error {
+	return func(w io.Writer, _ func(string)) error { return fill(w) }
 }
 
 func svgFiles(r request) []file {
@@ -124,28 +150,20 @@ func svgFiles(r request) []file {
 	}
 	o := svg.Options{Web: r.Web}
 	if !r.Each {
-		return []file{{r.stem + end, func(w io.Writer) error { return svg.Write(w, r.page(), o) }}}
+		return []file{{r.stem + end, silent(func(w io.Writer) error { return svg.Write(w, r.page(), o) })}}
 	}
 	var out []file
 	for _, p := range r.sheet.Pieces {
-		out = append(out, file{r.stem + "-" + string(p.ID) + end, func(w io.Writer) error {
+		out = append(out, file{r.stem + "-" + string(p.ID) + end, silent(func(w io.Writer) error {
 			return svg.Write(w, r.drawing(p.ID), o)
-		}})
+		})})
 	}
 	return out
 }
 
 func dxfFiles(r request) []file {
 	english := r.Unit != nil && *r.Unit == measure.In
-	return []file{{r.stem + ".dxf", func(w io.Writer) error {
+	return []file{{r.stem + ".dxf", silent(func(w io.Writer) error {
 		return dxf.Write(w, r.page(), dxf.Options{English: english})
-	}}}
-}
-
-func cardFiles(r request) []file {
-	o := card.Options{Unit: r.words()}
-	return []file{
-		{r.stem + "-card.md", func(w io.Writer) error { return card.WriteMarkdown(w, r.sheet, o) }},
-		{r.stem + "-card.txt", func(w io.Writer) error { return card.WriteText(w, r.sheet, o) }},
-	}
+	})}}
 }

@@ -29,12 +29,22 @@ func TestFormatsAreDifferent(t *testing.T) {
 			names[file.name] = true
 		}
 	}
-	require.Equal(t, map[string]bool{"a.svg": true, "a.dxf": true, "a-card.md": true, "a-card.txt": true}, names)
+	want := map[string]bool{}
+	for _, n := range []string{
+		"a.svg", "a.dxf", "a.pdf", "a-tiles-a4-letter.pdf", "a-card.md", "a-card.txt", "a-card.pdf", "a-guide.md", "a-guide.pdf",
+		"a-handout.pdf", "a-measuring.pdf", "a-client.md", "a-client.pdf", "a-slip.md", "a-slip.pdf",
+	} {
+		want[n] = true
+	}
+	require.Equal(t, want, names)
 }
 
+const every = "svg dxf pdf tiles card guide handout measuring client slip"
+
 func TestParse(t *testing.T) {
+	choose := "choose from " + strings.ReplaceAll(every, " ", ", ") + ", or all"
 	for _, c := range []struct{ list, want string }{
-		{"svg", "svg"}, {"card,svg", "svg card"}, {"SVG, dxf", "svg dxf"}, {"svg,svg", "svg"}, {"all", "svg dxf card"}, {"all,svg", "svg dxf card"},
+		{"svg", "svg"}, {"card,svg", "svg card"}, {"SVG, dxf", "svg dxf"}, {"svg,svg", "svg"}, {"all", every}, {"all,svg", every},
 	} {
 		got, err := Parse(c.list)
 		require.NoError(t, err, c.list)
@@ -45,9 +55,9 @@ func TestParse(t *testing.T) {
 		require.Equal(t, c.want, strings.Join(ids, " "), c.list)
 	}
 	for _, c := range []struct{ list, want string }{
-		{"svg,fax", `--format: "fax"; there is no such format; choose from svg, dxf, card, or all`},
-		{"", "--format: nothing; no format was named; choose from svg, dxf, card, or all"},
-		{" , ", "--format: nothing; no format was named; choose from svg, dxf, card, or all"},
+		{"svg,fax", `--format: "fax"; there is no such format; ` + choose},
+		{"", "--format: nothing; no format was named; " + choose},
+		{" , ", "--format: nothing; no format was named; " + choose},
 	} {
 		_, err := Parse(c.list)
 		require.EqualError(t, err, c.want)
@@ -185,6 +195,61 @@ func TestHalfADraftStaysHere(t *testing.T) {
 	s.Refused = []pattern.Refused{{Says: measure.Tell("the neck is wider than the shoulders."), Cure: measure.Tell("measure the neck again")}}
 	_, err = Export(s, "four", dir, pictures(t), Options{}, nil)
 	require.EqualError(t, err, "four: a draft that is not complete; the neck is wider than the shoulders; measure the neck again")
+}
+
+func TestMeasuringSheetLeavesBeforeTheDraft(t *testing.T) {
+	s := accept.Dress(pattern.Measured)
+	s.Complete = false
+	early, err := Parse("measuring,client")
+	require.NoError(t, err)
+	results, err := Export(s, "four", t.TempDir(), early, Options{}, nil)
+	require.NoError(t, err)
+	require.Len(t, results, 3)
+	for _, r := range results {
+		require.NoError(t, r.Err)
+	}
+}
+
+func TestPaperOptions(t *testing.T) {
+	tiles, err := Parse("tiles")
+	require.NoError(t, err)
+	export := func(o Options) ([]Result, error) { return Export(accept.Sheet(), "a", t.TempDir(), tiles, o, nil) }
+	results, err := export(Options{Paper: "A3"})
+	require.NoError(t, err)
+	require.Equal(t, "a-tiles-a3.pdf", filepath.Base(results[0].Path))
+	require.NoError(t, results[0].Err)
+	_, err = export(Options{Paper: "b5"})
+	require.EqualError(t, err, `--paper: "b5"; there is no such paper; choose from a4-letter, a4, letter, legal, a3, tabloid`)
+	_, err = export(Options{PrintedAlong: 9 * measure.Inch})
+	require.ErrorContains(t, err, "--printed-along: 9 in (229 mm)")
+	_, err = export(Options{PrintedAcross: 7.02 * measure.Inch, PrintedAlong: 9.98 * measure.Inch})
+	require.NoError(t, err)
+}
+
+func TestBoxesInANameAreTold(t *testing.T) {
+	s := accept.Dress(pattern.Measured)
+	s.Job.Client.Name = "Zo\u00eb \U0001F457"
+	slip, err := Parse("slip")
+	require.NoError(t, err)
+	results, err := Export(s, "a", t.TempDir(), slip, Options{}, nil)
+	require.NoError(t, err)
+	require.Empty(t, results[0].Notes)
+	require.Len(t, results[1].Notes, 1)
+	require.Contains(t, results[1].Says(), "U+1F457")
+}
+
+func TestNotesAreOnTheCardWhenAskedFor(t *testing.T) {
+	s := accept.Dress(pattern.Measured)
+	s.Job.Client.Notes = "left knee stiff"
+	card, err := Parse("client")
+	require.NoError(t, err)
+	for _, notes := range []bool{false, true} {
+		results, err := Export(s, "a", t.TempDir(), card, Options{Notes: notes}, nil)
+		require.NoError(t, err)
+		data, err := os.ReadFile(results[0].Path)
+		require.NoError(t, err)
+		require.Equal(t, notes, strings.Contains(string(data), "left knee stiff"))
+	}
 }
 
 func TestClash(t *testing.T) {

@@ -1,7 +1,6 @@
 package shell
 
 import (
-	_ "embed"
 	"fmt"
 	"path/filepath"
 
@@ -16,19 +15,6 @@ import (
 
 // demoName is the name of the session that demo writes.
 const demoName = "work-dress" + session.Suffix
-
-//go:embed demo.chalkfold.toml
-var demoText []byte
-
-// Demo is the session of the demonstration: an invented learner of an evening
-// class and her work dress.
-func Demo() *session.Session {
-	s, err := session.Parse("the demonstration", demoText)
-	if err != nil {
-		panic("shell: the demonstration's own session: " + err.Error())
-	}
-	return s
-}
 
 func demoCommand(w *world) *cobra.Command {
 	var out string
@@ -45,7 +31,7 @@ func (w *world) demo(out string) error {
 	if err := folderOrNothing(out); err != nil {
 		return notDone(err)
 	}
-	s := Demo()
+	s := session.Demo()
 	sheet := workroom.Draft(s.Job)
 	if err := w.whole("the demonstration", sheet); err != nil {
 		return err
@@ -129,7 +115,7 @@ func (w *world) demoFiles(s *session.Session, sheet *pattern.Sheet, out string) 
 	if err != nil {
 		return notDone(err)
 	}
-	if err := w.create(filepath.Join(out, demoName), demoText); err != nil {
+	if err := w.create(filepath.Join(out, demoName), session.DemoText()); err != nil {
 		return err
 	}
 	for _, r := range results {

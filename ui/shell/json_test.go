@@ -11,6 +11,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/workroom"
+	"chalkfold/ui/session"
 )
 
 func TestNumbers(t *testing.T) {
@@ -40,14 +41,14 @@ func TestStrings(t *testing.T) {
 // each time.
 func TestDocuments(t *testing.T) {
 	for _, method := range []string{pattern.Measured, pattern.Thumb} {
-		job := Demo().Job.WithStyle(pattern.Method, pattern.PickValue(method))
+		job := session.Demo().Job.WithStyle(pattern.Method, pattern.PickValue(method))
 		for _, u := range []measure.Unit{measure.Mm, measure.Cm, measure.In} {
 			made := func() []string {
 				sheet := workroom.Draft(job)
 				return []string{
 					piecesDocument(sheet, u).text(), draftDocument(sheet.Steps, u).text(), checkDocument(sheet, u).text(),
 					choicesDocument(sheet, u).text(), measurementsDocument(measure.All(), u).text(),
-					compareDocument(side{"a", sheet}, side{"b", workroom.Draft(Demo().Job)}, u).text(),
+					compareDocument(side{"a", sheet}, side{"b", workroom.Draft(session.Demo().Job)}, u).text(),
 				}
 			}
 			first := made()
@@ -64,7 +65,7 @@ func TestDocuments(t *testing.T) {
 }
 
 func TestDemoIsClean(t *testing.T) {
-	s := Demo()
+	s := session.Demo()
 	require.Empty(t, s.Warnings)
 	require.Empty(t, measure.Doubts(s.Job.Body))
 	require.Empty(t, measure.Impossible(s.Job.Body))

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"chalkfold/ui/session"
 )
 
 // The scripts call chalkfold as anybody would: see testdata/script.
@@ -20,7 +22,7 @@ func TestScripts(t *testing.T) {
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("HOME", e.WorkDir)
 			e.Setenv("LANG", "C.UTF-8")
-			return os.WriteFile(e.WorkDir+"/demo.chalkfold.toml", demoText, 0o600)
+			return os.WriteFile(e.WorkDir+"/demo.chalkfold.toml", session.DemoText(), 0o600)
 		},
 	})
 }

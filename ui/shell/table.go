@@ -12,6 +12,7 @@ var commands = []func(*world) *cobra.Command{
 	checkCommand,
 	compareCommand,
 	exportCommand,
+	classCommand,
 	measurementsCommand,
 	choicesCommand,
 	pathsCommand,

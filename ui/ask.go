@@ -1,0 +1,169 @@
+package ui
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"chalkfold/pattern"
+	"chalkfold/ui/desk"
+	"chalkfold/ui/overlay"
+	"chalkfold/ui/text"
+)
+
+// settler is a stage that holds typed text which is not accepted yet.
+type settler interface{ Settle() desk.Ask }
+
+// shower is a stage that can show a place on the cloth.
+type shower interface{ Show(pattern.Place) }
+
+// enterer is a stage that takes the focus when she comes to it.
+type enterer interface{ Enter() }
+
+// fulfil does what was asked for, in the order of the fields.
+func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
+	var cmds []tea.Cmd
+	add := func(c tea.Cmd) {
+		if c != nil {
+			cmds = append(cmds, c)
+		}
+	}
+	if a.Job != nil && m.d.Change(*a.Job, a.Says) {
+		m.d.Message, m.d.Warn = a.Says, false
+		add(m.changed())
+	}
+	if a.Close && len(m.over) > 0 {
+		m.over = m.over[:len(m.over)-1]
+	}
+	if a.Go != desk.NoStage {
+		add(m.goTo(a.Go))
+	}
+	if a.Place != nil {
+		if s, ok := m.stage().(shower); ok {
+			s.Show(*a.Place)
+		}
+	}
+	if a.Open != nil {
+		m.over = append(m.over, a.Open)
+	}
+	if a.Run != nil {
+		m.d.Message, m.d.Warn = a.For, false
+		add(m.guard(func() tea.Msg { return answered{from, a.Run()} }))
+	}
+	if a.Do != "" {
+		add(m.do(a.Do))
+	}
+	if a.Say != "" {
+		m.d.Message, m.d.Warn = a.Say, a.Warn
+	}
+	if a.Take != nil {
+		add(m.takeUp(*a.Take))
+	}
+	if a.Set != nil {
+		add(m.set(*a.Set))
+	}
+	if a.Save != nil {
+		add(m.save(*a.Save, a.Quit))
+		return tea.Batch(cmds...)
+	}
+	switch {
+	case a.Quit:
+		add(m.quit(true))
+	case a.Leave:
+		add(m.leave())
+	}
+	return tea.Batch(cmds...)
+}
+
+// changed follows every change of the job.
+func (m *Model) changed() tea.Cmd {
+	m.note()
+	return m.rescueSoon()
+}
+
+// settle accepts what is typed and not yet accepted.
+func (m *Model) settle() tea.Cmd {
+	s, ok := m.stage().(settler)
+	if !ok {
+		return nil
+	}
+	return m.fulfil(s.Settle(), m.stage())
+}
+
+// goTo goes to a stage; what was typed is accepted first.
+func (m *Model) goTo(id desk.StageID) tea.Cmd {
+	if id < desk.Measure || id > desk.Cut {
+		return nil
+	}
+	cmd := m.settle()
+	m.at = id
+	if e, ok := m.stage().(enterer); ok {
+		e.Enter()
+	}
+	return cmd
+}
+
+// takeUp puts another session on the desk; the rescue copy of the one before
+// was either saved or declined.
+func (m *Model) takeUp(o desk.Opened) tea.Cmd {
+	before := m.latest.Load()
+	m.take(o)
+	drop := m.guard(func() tea.Msg {
+		m.files.Lock()
+		defer m.files.Unlock()
+		before.store.DropRescue()
+		return nil
+	})
+	if m.d.Unsaved() {
+		return tea.Sequence(drop, m.rescueSoon())
+	}
+	return drop
+}
+
+// set changes the looks.
+func (m *Model) set(s desk.Settings) tea.Cmd {
+	mouse := s.Mouse != m.d.Settings.Mouse
+	m.d.Settings = s
+	if !mouse {
+		return nil
+	}
+	if s.Mouse {
+		return tea.EnableMouseCellMotion
+	}
+	return tea.DisableMouse
+}
+
+// leave leaves at once if all is saved, else asks.
+func (m *Model) leave() tea.Cmd {
+	cmd := m.settle()
+	if !m.d.Unsaved() {
+		return tea.Batch(cmd, m.quit(false))
+	}
+	m.over = append(m.over, overlay.Leave(m.d))
+	return cmd
+}
+
+// quit ends the program. Declined work needs no rescue copy any more.
+func (m *Model) quit(declined bool) tea.Cmd {
+	m.leaving = true
+	w := m.latest.Load()
+	if declined {
+		m.latest.Store(&work{store: w.store, job: w.job})
+	}
+	drop := m.guard(func() tea.Msg {
+		m.files.Lock()
+		defer m.files.Unlock()
+		w.store.DropRescue()
+		return nil
+	})
+	return tea.Sequence(drop, tea.Quit)
+}
+
+// undo takes back the last change, or makes it again, and says which it was.
+func (m *Model) undo(turn func() (string, bool), done, none text.ID) tea.Cmd {
+	says, ok := turn()
+	if !ok {
+		m.d.Say(none)
+		return nil
+	}
+	m.d.Say(done, says)
+	return m.changed()
+}

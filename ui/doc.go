@@ -1,0 +1,18 @@
+// Package ui is the workbench: the root model that holds the desk, the six
+// stages, the overlays over them, and the size of the screen.
+//
+// What happens to a message:
+//
+//	key      the top overlay; else a field that is typed in; else the stage,
+//	         by the key table: what is everywhere first (keys.go)
+//	ask      what a stage or an overlay wants is fulfilled in one place (ask.go)
+//	answer   goes to the one who asked, and is dropped if its job is old
+//	size     one line above, one message line, one footer, the rest to the
+//	         stage (frame.go, line.go)
+//
+// Files are only touched in commands (save.go, rescue.go). Every command and
+// goroutine runs behind one guard (guard.go), so that whatever fails, the work
+// is rescued, the terminal restored and a plain sentence said (run.go).
+//
+// The package works out nothing about patterns.
+package ui

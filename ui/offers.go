@@ -1,0 +1,73 @@
+package ui
+
+import (
+	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
+	"chalkfold/ui/text"
+)
+
+// offers are all actions as they stand now: those of the overlay or the stage
+// first, then those of the whole workbench.
+func (m *Model) offers() []desk.Offer {
+	var out []desk.Offer
+	seen := map[keys.ID]bool{}
+	add := func(o desk.Offer) {
+		if !seen[o.ID] {
+			seen[o.ID] = true
+			out = append(out, o)
+		}
+	}
+	for _, o := range m.stage().Actions() {
+		add(o)
+	}
+	for _, a := range m.d.Keys {
+		if a.Where == keys.Everywhere || a.Where == keys.NotTyping {
+			add(desk.Offer{ID: a.ID, WhyNot: m.whyNot(a.ID), Quiet: true})
+		}
+	}
+	return out
+}
+
+// whyNot says why an action of the workbench is not possible now.
+func (m *Model) whyNot(id keys.ID) string {
+	switch id {
+	case keys.Undo:
+		if !m.d.CanUndo() {
+			return m.d.Tell(text.NothingToUndo)
+		}
+	case keys.Redo:
+		if !m.d.CanRedo() {
+			return m.d.Tell(text.NothingToRedo)
+		}
+	case keys.OtherUnit:
+		return m.d.Tell(text.NoOtherUnit)
+	}
+	return ""
+}
+
+// footerKeys is how many actions of its own a footer shows at most.
+const footerKeys = 4
+
+// footer are the actions of the footer, likeliest first; Commands and Help
+// come after them.
+func (m *Model) footer() []desk.Offer {
+	var own []desk.Offer
+	if o := m.top(); o != nil {
+		own = o.Actions()
+	} else {
+		own = m.stage().Actions()
+	}
+	var out []desk.Offer
+	said := map[string]bool{}
+	for _, o := range own {
+		_, words := m.foot(o)
+		if !o.Quiet && o.WhyNot == "" && len(out) < footerKeys && !said[words] {
+			said[words] = true
+			out = append(out, o)
+		}
+	}
+	if m.top() == nil && m.d.CanUndo() && len(out) < footerKeys {
+		out = append(out, desk.Offer{ID: keys.Undo})
+	}
+	return append(out, desk.Offer{ID: keys.Commands}, desk.Offer{ID: keys.Help})
+}

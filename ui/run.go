@@ -1,0 +1,168 @@
+package ui
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"strings"
+	"syscall"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"chalkfold/ui/desk"
+	"chalkfold/ui/session"
+	"chalkfold/ui/text"
+)
+
+// Options of the workbench.
+type Options struct {
+	Session  *session.Session // nil: the first screen
+	Settings desk.Settings
+	In       *os.File // nil: the terminal's standard input
+	Out      *os.File // nil: standard output
+	Err      io.Writer
+	Env      func(string) string
+}
+
+// Exit codes beside 0.
+const (
+	exitFault  = 1
+	exitSignal = 128
+)
+
+// Run shows the workbench until she leaves, and returns the exit code.
+func Run(o Options) int {
+	if o.Out == nil {
+		o.Out = os.Stdout
+	}
+	if o.Err == nil {
+		o.Err = os.Stderr
+	}
+	if o.Env == nil {
+		o.Env = os.Getenv
+	}
+	m := NewModel(o.Settings)
+	m.pixels = func() (float64, bool) { return cellAspect(o.Out) }
+	begin(m, o.Session)
+	p := tea.NewProgram(m, programOptions(o)...)
+	m.send = func(msg tea.Msg) { start(func() { p.Send(msg) }, func(fault) {}) }
+	caught := make(chan os.Signal, 2)
+	signal.Notify(caught, syscall.SIGHUP, syscall.SIGTERM, syscall.SIGINT)
+	defer signal.Stop(caught)
+	got, done := make(chan os.Signal, 1), make(chan struct{})
+	start(func() { wait(m, p, caught, got, done) }, func(f fault) { p.Send(f) })
+	_, err := p.Run()
+	close(done)
+	return farewell(m, o.Err, err, got)
+}
+
+// begin puts the session on the desk and offers work that was rescued: with a
+// file only its own, without one all there is.
+func begin(m *Model, s *session.Session) {
+	left := session.FindRescues()
+	if s == nil {
+		m.Begin()
+		m.Offer(left)
+		return
+	}
+	m.Take(s)
+	var own []session.Rescue
+	for _, r := range left {
+		if r.Path == s.Path || samePath(r.Path, s.Path) {
+			own = append(own, r)
+		}
+	}
+	m.Offer(own)
+}
+
+func samePath(a, b string) bool {
+	if a == "" || b == "" {
+		return false
+	}
+	x, errX := os.Stat(a)
+	y, errY := os.Stat(b)
+	return errX == nil && errY == nil && os.SameFile(x, y)
+}
+
+// slowFrames is how often at most a screen is sent over a line.
+const slowFrames = 30
+
+func programOptions(o Options) []tea.ProgramOption {
+	opts := []tea.ProgramOption{tea.WithAltScreen(), tea.WithoutSignalHandler()}
+	var out io.Writer = o.Out
+	if term := o.Env("TERM"); term != "dumb" && term != "linux" {
+		out = frames{o.Out}
+	}
+	opts = append(opts, tea.WithOutput(out))
+	if o.In != nil && o.In != os.Stdin {
+		// The standard input is the framework's own way: on Windows only there
+		// do resizing and the mouse come through.
+		opts = append(opts, tea.WithInput(o.In))
+	}
+	if o.Settings.Mouse {
+		opts = append(opts, tea.WithMouseCellMotion())
+	}
+	if o.Env("SSH_CONNECTION") != "" {
+		opts = append(opts, tea.WithFPS(slowFrames))
+	}
+	return opts
+}
+
+// patience is how long after a signal the screen may take to end in order.
+const patience = 400 * time.Millisecond
+
+// wait rescues the work when the window is closed or the program is told to
+// end, and ends it.
+func wait(m *Model, p *tea.Program, caught, got chan os.Signal, done chan struct{}) {
+	select {
+	case <-done:
+	case s := <-caught:
+		if w := m.latest.Load(); w.unsaved {
+			_ = m.copy(w) // tried again, and said, when the screen is gone
+		}
+		got <- s
+		p.Quit()
+		select {
+		case <-done:
+		case <-time.After(patience):
+			p.Kill()
+		}
+	}
+}
+
+// farewell says, after the screen is gone, what she must know.
+func farewell(m *Model, w io.Writer, err error, got chan os.Signal) int {
+	code := 0
+	var says []string
+	select {
+	case s := <-got:
+		code = exitSignal
+		if n, ok := s.(syscall.Signal); ok {
+			code += int(n)
+		}
+	default:
+	}
+	switch {
+	case m.fault != nil:
+		code = exitFault
+		says = append(says, m.d.Tell(text.CrashTitle))
+	case code == 0 && err != nil && !errors.Is(err, tea.ErrProgramKilled):
+		code = exitFault
+		says = append(says, m.d.Tell(text.CrashTitle)+" "+err.Error())
+	}
+	if kept := m.keepWork(); kept != "" {
+		says = append(says, kept)
+	}
+	if m.fault != nil {
+		if path := m.fault.log(); path != "" {
+			says = append(says, m.d.Tell(text.CrashLog, path))
+		}
+	}
+	if len(says) > 0 {
+		fmt.Fprintln(w, "chalkfold: "+strings.Join(says, " "))
+	}
+	return code
+}

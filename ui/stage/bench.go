@@ -1,0 +1,344 @@
+package stage
+
+import (
+	"strings"
+
+	"github.com/charmbracelet/x/ansi"
+
+	"chalkfold/pattern"
+	"chalkfold/pattern/geom"
+	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
+	"chalkfold/ui/text"
+	"chalkfold/ui/theme"
+	"chalkfold/ui/view"
+)
+
+// room says who has the screen.
+type room int8
+
+const (
+	shared room = iota
+	wordsOnly
+	tableOnly
+)
+
+// From these sizes of the whole screen on words and table stand together.
+// Line 1, the message line and the footer take three rows of it.
+const (
+	sharedColumns = 80
+	sharedRows    = 20 - 3
+	besideColumns = 120
+	leastTable    = 9
+	leastBeside   = 46
+	leastTo       = 4 // rows below which even words alone are all there is
+)
+
+// bench is what every stage has: the desk, the table and how she looks at it,
+// and who has the screen.
+type bench struct {
+	d     *desk.Desk
+	eye   view.Eye
+	room  room
+	table bool // opens on the table where only one has room
+	stand int8 // 0: by itself, 1: lie, 2: stand
+	now   bool // standing now
+	seen  view.View
+	keep  picture
+	lines []string
+	paper view.Paper
+	alone bool // one has all the room
+}
+
+// words are lines for so many columns and rows; the second is a caption of one
+// line for when the table has the screen.
+type words func(cols, rows int) (lines []string, caption string)
+
+// compose shares the room between words and table. want is how many rows the
+// words would like.
+func (b *bench) compose(r desk.Rect, want int, w words, s view.Scene) []string {
+	if r.Columns <= 0 || r.Rows <= 0 {
+		return desk.Block(nil, r)
+	}
+	s.Unit = b.d.Unit()
+	b.alone = r.Columns < sharedColumns || r.Rows < sharedRows
+	switch {
+	case b.room == wordsOnly, b.room == shared && b.alone && !b.table:
+		return b.onlyWords(r, w)
+	case b.room == tableOnly, b.alone:
+		return b.onlyTable(r, w, s)
+	case r.Columns >= besideColumns:
+		return b.beside(r, wide(r.Columns), w, b.standing(s, r.Columns-wide(r.Columns)-2, r.Rows-1, r.Columns-wide(r.Columns)-2, r.Rows-1))
+	}
+	high := max(min(max(want, r.Rows*2/5), r.Rows-leastTable-1), 1)
+	half := r.Columns / 2
+	s = b.standing(s, r.Columns, r.Rows-high-1, r.Columns-half-2, r.Rows-1)
+	if s.Stand {
+		return b.beside(r, half, w, s)
+	}
+	lines, _ := w(r.Columns, high)
+	out := desk.Block(lines, desk.Rect{Columns: r.Columns, Rows: high})
+	out = append(out, "")
+	return append(out, b.cloth(s, r.Columns, r.Rows-high-1)...)
+}
+
+// wide is the width of the words where the table stands beside them.
+func wide(cols int) int { return min(max(cols*2/5, 46), 60) }
+
+// patience is how much larger the other arrangement must be before the cloth
+// turns by itself.
+const patience = 1.15
+
+// standing decides whether the cloth lies or stands.
+func (b *bench) standing(s view.Scene, lieCols, lieRows, standCols, standRows int) view.Scene {
+	switch b.stand {
+	case 1:
+		b.now = false
+	case 2:
+		b.now = true
+	default:
+		if standCols < leastBeside {
+			// The words beside it would have too little room.
+			b.now = false
+			break
+		}
+		g, a := b.d.Settings.Glyphs, b.d.Settings.Aspect
+		lie, up := s, s
+		lie.Stand, up.Stand = false, true
+		dl := view.Look(lie, view.Eye{}, lieCols, lieRows, g, a).DotsPerInch()
+		du := view.Look(up, view.Eye{}, standCols, standRows, g, a).DotsPerInch()
+		if b.now && dl > du*patience || !b.now && du > dl*patience {
+			b.now = !b.now
+		}
+	}
+	s.Stand = b.now
+	return s
+}
+
+func (b *bench) onlyWords(r desk.Rect, w words) []string {
+	lines, _ := w(r.Columns, r.Rows)
+	return desk.Block(lines, r)
+}
+
+func (b *bench) onlyTable(r desk.Rect, w words, s view.Scene) []string {
+	if r.Rows < leastTo {
+		return b.onlyWords(r, w)
+	}
+	_, caption := w(r.Columns, r.Rows)
+	s = b.standing(s, r.Columns, r.Rows-1, r.Columns, r.Rows-1)
+	return append([]string{desk.Clip(caption, r.Columns)}, b.cloth(s, r.Columns, r.Rows-1)...)
+}
+
+// beside puts the words left and the table right.
+func (b *bench) beside(r desk.Rect, left int, w words, s view.Scene) []string {
+	lines, _ := w(left, r.Rows)
+	lines = desk.Block(lines, desk.Rect{Columns: left, Rows: r.Rows})
+	cols := r.Columns - left - 2
+	cloth := append([]string{""}, b.cloth(s, cols, r.Rows-1)...)
+	for i := range lines {
+		if cloth[i] != "" {
+			lines[i] = desk.Fit(lines[i], left+2) + cloth[i]
+		}
+	}
+	return lines
+}
+
+// picture is all that a drawing depends on; while it stays the same the lines
+// are kept.
+type picture struct {
+	sheet, old *pattern.Sheet
+	step       int
+	piece      pattern.PieceID
+	stand      bool
+	spot       pattern.Place
+	says       string
+	unit       int8
+	eye        view.Eye
+	cols, rows int
+	looks      desk.Settings
+	cloth      view.Cloth
+}
+
+// cloth is the table as lines.
+func (b *bench) cloth(s view.Scene, cols, rows int) []string {
+	if cols < 1 || rows < 1 {
+		return make([]string, max(rows, 0))
+	}
+	set := b.d.Settings
+	p := picture{sheet: s.Sheet, old: s.Old, step: s.Step, piece: s.Piece, stand: s.Stand, says: s.Says, unit: int8(s.Unit), eye: b.eye,
+		cols: cols, rows: rows, looks: set}
+	if s.Cloth != nil {
+		p.cloth = *s.Cloth
+	}
+	if s.Spot != nil {
+		p.spot = *s.Spot
+	}
+	if b.lines != nil && p == b.keep {
+		return b.lines
+	}
+	b.keep = p
+	b.lines, b.seen = b.paper.Rows(s, b.eye, cols, rows, set.Glyphs, set.Aspect, set.Theme.Pens())
+	if b.seen.Empty() {
+		b.lines[rows/2] = b.bare(s, cols)
+	}
+	return b.lines
+}
+
+// bare is what an empty table says: what the drawing waits for.
+func (b *bench) bare(s view.Scene, cols int) string {
+	words := b.d.Tell(text.MeasureEmpty)
+	if !b.d.Empty() && s.Sheet != nil {
+		words = b.d.Tell(text.StyleNotDrawn, waits(b.d, s.Sheet))
+	}
+	words = desk.Clip(words, cols)
+	return strings.Repeat(" ", (cols-ansi.StringWidth(words))/2) + b.d.Paint(theme.Muted, words)
+}
+
+// tableDo does what a key of the table asks for; false: it is none.
+func (b *bench) tableDo(id keys.ID) (desk.Ask, bool) {
+	if b.eye.Hair {
+		if ask, ok := b.hairDo(id); ok {
+			return ask, true
+		}
+	}
+	switch id {
+	case keys.Room:
+		b.swap()
+	case "zoom-in":
+		b.eye = b.eye.Closer(b.seen)
+	case "zoom-out":
+		b.eye = b.eye.Farther(b.seen)
+	case "fit":
+		b.eye = b.eye.Fit()
+	case "zoom-newest":
+		b.zoomTo(b.seen.Newest())
+	case "pan-left":
+		b.eye = b.eye.Panned(b.seen, -0.25, 0)
+	case "pan-right":
+		b.eye = b.eye.Panned(b.seen, 0.25, 0)
+	case "pan-up":
+		b.eye = b.eye.Panned(b.seen, 0, -0.25)
+	case "pan-down":
+		b.eye = b.eye.Panned(b.seen, 0, 0.25)
+	case "stand":
+		b.stand = 2
+		if b.now {
+			b.stand = 1
+		}
+		b.eye = b.eye.Fit()
+	case "dimensions":
+		b.eye.Plain = !b.eye.Plain
+	case "marks":
+		b.eye.Names = !b.eye.Names
+	case "grid":
+		b.eye.Grid = !b.eye.Grid
+	case "cross":
+		b.eye.Hair = !b.eye.Hair
+		b.eye.Hairs = b.seen.Middle()
+		if b.eye.Hair {
+			return desk.Ask{Say: b.hairSays()}, true
+		}
+	default:
+		return desk.Ask{}, false
+	}
+	return desk.Ask{}, true
+}
+
+// zoomTo goes close to a part of the table; from there again shows all.
+func (b *bench) zoomTo(box geom.Box) {
+	if !b.eye.Fits() {
+		b.eye = b.eye.Fit()
+		return
+	}
+	b.eye = b.eye.On(b.seen, box)
+}
+
+// hairDo moves the cross-hair.
+func (b *bench) hairDo(id keys.ID) (desk.Ask, bool) {
+	step := 2.0
+	switch id {
+	case "field-up":
+		b.eye = b.eye.Stepped(b.seen, 0, -step)
+	case "field-down":
+		b.eye = b.eye.Stepped(b.seen, 0, step)
+	case "text-left":
+		b.eye = b.eye.Stepped(b.seen, -step, 0)
+	case "text-right":
+		b.eye = b.eye.Stepped(b.seen, step, 0)
+	case keys.Accept:
+	case keys.Back:
+		b.eye.Hair = false
+		return desk.Ask{Say: b.d.Tell(text.BackAtWork)}, true
+	default:
+		return desk.Ask{}, false
+	}
+	return desk.Ask{Say: b.hairSays()}, true
+}
+
+// hairType is a letter while the cross-hair is shown.
+func (b *bench) hairType(k desk.Key) desk.Ask {
+	var ask desk.Ask
+	for _, r := range k.Runes {
+		if id, ok := b.d.Keys.ByKey(keys.OnTable, string(r)); ok {
+			ask, _ = b.tableDo(id)
+		}
+	}
+	return ask
+}
+
+func (b *bench) hairSays() string {
+	at, ok := b.seen.Under(b.eye.Hairs)
+	if !ok {
+		return ""
+	}
+	u := b.d.Unit()
+	return b.d.Tell(text.CrossAt, u.Tape(mm(at.At.X)), u.Tape(mm(at.At.Y)))
+}
+
+// swap gives the room to words, to the table, or shares it again.
+func (b *bench) swap() {
+	first, second := wordsOnly, tableOnly
+	if b.table {
+		first, second = second, first
+	}
+	switch {
+	case b.alone && b.room == second:
+		b.room = shared
+	case b.alone:
+		b.room = second
+	case b.room == shared:
+		b.room = first
+	case b.room == first:
+		b.room = second
+	default:
+		b.room = shared
+	}
+}
+
+// hairOffers are the actions while the cross-hair is shown.
+func (b *bench) hairOffers() []desk.Offer {
+	move := b.d.Tell(text.HairMoves)
+	return []desk.Offer{{ID: "field-up", Title: move}, {ID: "text-left", Title: move}, {ID: keys.Accept, Title: b.d.Tell(text.HairReads)}, offer(keys.Back),
+		{ID: "field-down", Title: move, Quiet: true}, {ID: "text-right", Title: move, Quiet: true}}
+}
+
+// tableOffers are the actions of the table.
+func (b *bench) tableOffers() []desk.Offer {
+	why := ""
+	if b.seen.Empty() {
+		why = b.d.Tell(text.NothingDrawn)
+	}
+	var out []desk.Offer
+	for _, a := range b.d.Keys.In(keys.OnTable) {
+		if a.ID == "word" || a.ID == "old-new" {
+			continue
+		}
+		out = append(out, desk.Offer{ID: a.ID, WhyNot: why, Quiet: a.ID != "zoom-in"})
+	}
+	return append(out, desk.Offer{ID: keys.Room, Quiet: !b.alone})
+}
+
+// Show goes close to a place.
+func (b *bench) Show(p pattern.Place) {
+	b.eye = b.eye.On(b.seen, b.seen.Near(p))
+}

@@ -1,0 +1,91 @@
+package stage
+
+import (
+	"strings"
+
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
+	"chalkfold/ui/text"
+	"chalkfold/ui/theme"
+)
+
+func mm(x float64) measure.Length { return measure.Length(x) }
+
+func name(id string) string { return strings.ReplaceAll(id, "_", " ") }
+
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// other is the unit that a number may have been meant in.
+func other(u measure.Unit) measure.Unit {
+	if u == measure.In {
+		return measure.Cm
+	}
+	return measure.In
+}
+
+// waits names the first measurement that the draft cannot do without.
+func waits(d *desk.Desk, s *pattern.Sheet) string {
+	if len(s.Missing) == 0 {
+		return ""
+	}
+	if m, ok := measure.Find(s.Missing[0].ID); ok {
+		return d.Trade(m.Term)
+	}
+	return name(string(s.Missing[0].ID))
+}
+
+// same says that two values are the same for all that a tape can tell: they
+// may have been read in different ways.
+func same(a, b pattern.Value) bool {
+	d := float64(a.Length - b.Length)
+	a.Length, b.Length = 0, 0
+	return a == b && d < 1e-6 && d > -1e-6
+}
+
+// refused says why a draft was stopped, and what would work.
+func refused(d *desk.Desk, s *pattern.Sheet) string {
+	if len(s.Refused) == 0 {
+		return ""
+	}
+	r, u := s.Refused[0], d.Unit()
+	words := capital(strings.TrimSuffix(d.Trade(r.Says.In(u)), ".")) + "."
+	if cure := r.Cure.In(u); cure != "" {
+		words += " " + d.Tell(text.WouldWork, strings.TrimSuffix(d.Trade(cure), "."))
+	}
+	return words
+}
+
+// marker is the sign before the row in hand.
+func marker(on bool) string {
+	if on {
+		return ">"
+	}
+	return " "
+}
+
+// labelled are lines of a text with a word in a column before it: "DO   On the
+// underarm line ...".
+func labelled(d *desk.Desk, label string, width, cols int, body string, role theme.Role) []string {
+	var out []string
+	for i, l := range desk.Wrap(body, cols-width-2) {
+		head := ""
+		if i == 0 {
+			head = label
+		}
+		out = append(out, " "+d.Paint(theme.Muted, desk.Fit(head, width))+d.Paint(role, l))
+	}
+	return out
+}
+
+// offer is an action that is possible now.
+func offer(id keys.ID) desk.Offer { return desk.Offer{ID: id} }
+
+// quiet is one that the footer leaves out.
+func quiet(id keys.ID) desk.Offer { return desk.Offer{ID: id, Quiet: true} }

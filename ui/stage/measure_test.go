@@ -1,0 +1,129 @@
+package stage
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"chalkfold/measure"
+	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
+)
+
+func measuring(t *testing.T) (user, *Measure) {
+	d := bench36(t)
+	m := NewMeasure(d)
+	m.View(desk.Rect{Columns: 80, Rows: 21})
+	m.form.to(m.form.find(string(measure.WaistGirth)))
+	return user{t, d, m}, m
+}
+
+func waist(d *desk.Desk) string {
+	l, _ := d.Job().Body.Get(measure.WaistGirth)
+	return d.Unit().Tape(l)
+}
+
+func TestANumberRowHasTheFocusOnEntry(t *testing.T) {
+	d := desk.New(desk.Settings{})
+	m := NewMeasure(d)
+	m.View(desk.Rect{Columns: 80, Rows: 21})
+	require.True(t, m.Typing())
+	require.NotEmpty(t, m.id())
+	require.Equal(t, "0/14", m.Fact())
+}
+
+func TestTypingAndEnterIsOneNamedChange(t *testing.T) {
+	u, m := measuring(t)
+	u.do("clear")
+	u.types("27 1/2")
+	require.Contains(t, u.screen(), "= 69.9 cm", "the live echo")
+	require.Equal(t, "28", waist(u.d), "nothing is accepted yet")
+	require.Equal(t, "Waist girth 28 -> 27 1/2 in", u.do(keys.Accept).Says)
+	require.Equal(t, "27 1/2", waist(u.d))
+	require.Equal(t, measure.HipGirth, m.id(), "and on to the next row")
+}
+
+func TestAnUnreadableEntryStaysWithItsSentence(t *testing.T) {
+	u, _ := measuring(t)
+	u.do("clear")
+	u.types("abc")
+	ask := u.do("field-down")
+	require.True(t, ask.Warn)
+	require.Nil(t, ask.Job)
+	require.Equal(t, "28", waist(u.d))
+	u.do("field-up")
+	require.Contains(t, u.screen(), "abc")
+	require.Contains(t, u.screen(), "no number")
+	require.NotEmpty(t, u.do(keys.Undo).Say, "the first undo brings the stored value back")
+	require.NotContains(t, u.screen(), "abc")
+	require.Empty(t, u.do(keys.Undo).Say)
+}
+
+func TestTheOtherUnitIsTakenOfWhatIsTypedAndOfADoubt(t *testing.T) {
+	u, _ := measuring(t)
+	require.NotEmpty(t, u.do(keys.OtherUnit).Say, "28 in is no doubt")
+	u.do("clear")
+	u.types("70")
+	u.do(keys.OtherUnit)
+	require.Equal(t, "27 9/16", waist(u.d))
+	u.do("clear")
+	u.types("72")
+	u.do(keys.Accept, "field-up")
+	require.Contains(t, u.screen(), "Meant as 72 cm")
+	u.do(keys.OtherUnit)
+	require.Equal(t, "28 3/8", waist(u.d))
+}
+
+func TestNudgingGoesByTheTape(t *testing.T) {
+	u, _ := measuring(t)
+	u.do("nudge-up", "nudge-up", "nudge-down")
+	require.Equal(t, "28 1/8", waist(u.d))
+}
+
+func TestEmptyTakesOutAndEnterTakesAProposal(t *testing.T) {
+	u, m := measuring(t)
+	m.form.to(m.form.find(string(measure.AcrossFront)))
+	u.do("clear", keys.Accept)
+	require.False(t, u.d.Job().Body.Has(measure.AcrossFront))
+	require.Contains(t, u.screen(), "proposed")
+	u.do("field-up", "field-down")
+	require.False(t, u.d.Job().Body.Has(measure.AcrossFront), "going by takes nothing")
+	u.do("field-up", keys.Accept)
+	require.True(t, u.d.Job().Body.Has(measure.AcrossFront))
+}
+
+func TestTheUnitAndTheNameAreRows(t *testing.T) {
+	u, m := measuring(t)
+	m.form.to(0)
+	u.do("clear")
+	u.types("Anna Example")
+	u.do("field-down")
+	require.Equal(t, "Anna Example", u.d.Job().Client.Name)
+	u.do("text-right")
+	require.Equal(t, measure.Cm, u.d.Unit())
+	m.form.to(m.form.find(string(measure.WaistGirth)))
+	require.Contains(t, u.screen(), "71.1")
+	before := u.d.Version()
+	u.do(keys.Accept)
+	require.Equal(t, before, u.d.Version(), "what is only shown rounded is not changed")
+}
+
+func TestATableCanBePasted(t *testing.T) {
+	u, m := measuring(t)
+	m.Type(desk.Key{})
+	ask := u.take(m.Type(desk.Key{Paste: true, Runes: []rune("bust_girth\t37\nwaist girth\t29\nnonsense\tx\n")}))
+	require.Equal(t, "Pasted: 2 values.", ask.Says)
+	require.Equal(t, "29", waist(u.d))
+	require.True(t, u.take(m.Type(desk.Key{Paste: true, Runes: []rune("a\nb\n")})).Warn)
+}
+
+func TestEscLeavesTheFieldAndTheDigitReturns(t *testing.T) {
+	u, m := measuring(t)
+	u.do("clear")
+	u.types("29")
+	u.do(keys.Back)
+	require.False(t, m.Typing())
+	require.Equal(t, "29", waist(u.d), "what can be read is accepted")
+	u.do("measure")
+	require.True(t, m.Typing())
+}

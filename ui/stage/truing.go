@@ -1,0 +1,320 @@
+package stage
+
+import (
+	"strconv"
+
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
+	"chalkfold/ui/text"
+	"chalkfold/ui/theme"
+	"chalkfold/ui/view"
+)
+
+// True lists the findings of truing: what was found, what was wanted, where,
+// and the cure that can be tried.
+type True struct {
+	bench
+	at      int
+	version int
+	rows    []int // findings in the order shown: what needs her first
+	zoomed  bool
+}
+
+// NewTrue is the fourth stage.
+func NewTrue(d *desk.Desk) *True { return &True{bench: bench{d: d}, version: -1} }
+
+// Title names the stage.
+func (s *True) Title() string { return s.d.Tell(text.StageTrue) }
+
+// Fact is how many findings need her.
+func (s *True) Fact() string {
+	sheet := s.d.Sheet()
+	if n := sheet.Count(pattern.Advise) + sheet.Count(pattern.Fail); n > 0 {
+		return strconv.Itoa(n) + "!"
+	}
+	return ""
+}
+
+// Typing: only the cross-hair takes letters here.
+func (s *True) Typing() bool { return s.eye.Hair }
+
+// refresh orders the findings: failed, advised, passed, skipped.
+func (s *True) refresh() {
+	if s.version == s.d.Version() {
+		return
+	}
+	var was string
+	if f, ok := s.finding(); ok {
+		was = f.Check + f.Code
+	}
+	s.version = s.d.Version()
+	s.rows = s.rows[:0]
+	all := s.d.Sheet().Findings
+	for _, v := range [...]pattern.Verdict{pattern.Fail, pattern.Advise, pattern.Pass, pattern.Skip} {
+		for i := range all {
+			if all[i].Verdict == v {
+				s.rows = append(s.rows, i)
+			}
+		}
+	}
+	for i, r := range s.rows {
+		if was != "" && all[r].Check+all[r].Code == was {
+			s.at = i
+			break
+		}
+	}
+	s.at = max(0, min(s.at, len(s.rows)-1))
+}
+
+func (s *True) finding() (pattern.Finding, bool) {
+	all := s.d.Sheet().Findings
+	if s.at < 0 || s.at >= len(s.rows) || s.rows[s.at] >= len(all) {
+		return pattern.Finding{}, false
+	}
+	return all[s.rows[s.at]], true
+}
+
+// Actions are what can be done here.
+func (s *True) Actions() []desk.Offer {
+	if s.eye.Hair {
+		return s.hairOffers()
+	}
+	s.refresh()
+	f, ok := s.finding()
+	there, try := offer("go-there"), offer("try-cure")
+	if !ok || f.Where.Piece == "" {
+		there.WhyNot = s.d.Tell(text.TrueNothing)
+	}
+	if !ok || f.Try == nil {
+		try.WhyNot = s.d.Tell(text.TrueNoCure)
+	}
+	out := []desk.Offer{there, try, {ID: "finding-down", Quiet: len(s.rows) == 0}, quiet("finding-up")}
+	return append(out, s.tableOffers()...)
+}
+
+// Do an action.
+func (s *True) Do(id keys.ID) desk.Ask {
+	s.refresh()
+	if s.eye.Hair {
+		ask, _ := s.tableDo(id)
+		return ask
+	}
+	switch id {
+	case "finding-up":
+		s.move(-1)
+	case "finding-down":
+		s.move(1)
+	case "go-there":
+		return s.goThere()
+	case "try-cure":
+		return s.try()
+	case "zoom-newest":
+		return s.goThere()
+	case keys.FieldNext, keys.FieldBack:
+		s.swap()
+	default:
+		ask, _ := s.tableDo(id)
+		return ask
+	}
+	return desk.Ask{}
+}
+
+func (s *True) move(by int) {
+	s.at = max(0, min(s.at+by, len(s.rows)-1))
+	s.eye = s.eye.Fit()
+}
+
+// goThere zooms to the place of the finding, and back.
+func (s *True) goThere() desk.Ask {
+	f, ok := s.finding()
+	if !ok || f.Where.Piece == "" {
+		return desk.Ask{Say: s.d.Tell(text.TrueNothing)}
+	}
+	s.zoomTo(s.seen.Near(f.Where))
+	return desk.Ask{Say: s.where(f)}
+}
+
+// where says where by tape.
+func (s *True) where(f pattern.Finding) string {
+	u := s.d.Unit()
+	return s.d.Tell(text.TruePlace, pieceTitle(s.d, f.Where.Piece), s.d.Tell(text.CrossAt, u.Tape(mm(f.Where.At.X)), u.Tape(mm(f.Where.At.Y))))
+}
+
+// try makes the change that the finding proposes: one entry of the history.
+func (s *True) try() desk.Ask {
+	f, ok := s.finding()
+	if !ok || f.Try == nil {
+		return desk.Ask{Say: s.d.Tell(text.TrueNoCure)}
+	}
+	id := pattern.ChoiceID(f.Input)
+	job := s.d.Job().WithStyle(id, *f.Try)
+	return desk.Ask{Job: &job, Says: s.d.Words.Say(text.TrueTry, s.inputTitle(f), s.valueNow(id), s.value(*f.Try))}
+}
+
+func (s *True) inputTitle(f pattern.Finding) string {
+	for _, c := range s.d.Choices() {
+		if string(c.ID) == f.Input {
+			return s.d.Words.Pass(c.Title)
+		}
+	}
+	return capital(name(f.Input))
+}
+
+func (s *True) valueNow(id pattern.ChoiceID) string {
+	set, _ := s.d.Sheet().Setting(id)
+	return s.value(set.Value)
+}
+
+func (s *True) value(v pattern.Value) string {
+	switch v.Kind {
+	case pattern.KindLength:
+		return s.d.Unit().Tape(v.Length)
+	case pattern.KindPick:
+		return v.Pick
+	case pattern.KindSwitch:
+		if v.On {
+			return s.d.Tell(text.SettingOn)
+		}
+		return s.d.Tell(text.SettingOff)
+	}
+	return strconv.FormatFloat(v.Number, 'f', -1, 64)
+}
+
+// Type is the cross-hair's.
+func (s *True) Type(k desk.Key) desk.Ask { return s.hairType(k) }
+
+// Hear nothing: this stage has no errands.
+func (s *True) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
+
+// Show goes to the finding nearest to a place, for other screens that point
+// here.
+func (s *True) Show(p pattern.Place) {
+	s.refresh()
+	for i, r := range s.rows {
+		if s.d.Sheet().Findings[r].Where == p {
+			s.at = i
+			return
+		}
+	}
+}
+
+// View is the findings above the cloth.
+func (s *True) View(r desk.Rect) []string {
+	s.refresh()
+	return s.compose(r, 11, s.words, s.scene(r))
+}
+
+func (s *True) scene(r desk.Rect) view.Scene {
+	out := view.Scene{Sheet: s.d.Sheet()}
+	f, ok := s.finding()
+	if ok && f.Where.Piece != "" {
+		out.Spot = &f.Where
+		out.Says = s.d.Trade(f.Title)
+	}
+	if r.Rows < bothRows {
+		out.Piece = pattern.Front
+		if ok && f.Where.Piece != "" {
+			out.Piece = f.Where.Piece
+		}
+	}
+	return out
+}
+
+// words are the list, and under it the finding in hand.
+func (s *True) words(cols, rows int) ([]string, string) {
+	d := s.d
+	f, ok := s.finding()
+	if !ok {
+		line := " " + d.Tell(text.TrueEmpty, waits(d, d.Sheet()))
+		return []string{"", line}, line
+	}
+	said := s.explain(f, cols-2)
+	lines := rows - len(said) - 1
+	if lines < 3 {
+		lines = min(3, rows)
+		said = said[:max(0, min(len(said), rows-lines-1))]
+	}
+	var out []string
+	from, to := window(s.at, len(s.rows), lines)
+	for i := from; i < to; i++ {
+		out = append(out, desk.Clip(s.line(i, cols), cols))
+	}
+	out = append(out, " "+d.Paint(theme.Muted, s.tally()))
+	for _, l := range said {
+		out = append(out, " "+l)
+	}
+	caption := " " + string(f.Verdict) + "  " + d.Trade(f.Title) + "  " + d.Trade(f.Says.In(d.Unit()))
+	return out, caption
+}
+
+// tally counts the findings.
+func (s *True) tally() string {
+	sheet := s.d.Sheet()
+	return s.d.Tell(text.TrueTally, sheet.Count(pattern.Pass), sheet.Count(pattern.Advise), sheet.Count(pattern.Fail), sheet.Count(pattern.Skip))
+}
+
+var verdicts = map[pattern.Verdict]text.ID{pattern.Pass: text.TruePass, pattern.Advise: text.TrueAdvise, pattern.Fail: text.TrueFail, pattern.Skip: text.TrueSkip}
+
+// line is one finding: verdict, title, what it says.
+func (s *True) line(i, cols int) string {
+	d := s.d
+	f := d.Sheet().Findings[s.rows[i]]
+	word := desk.Fit(d.Tell(verdicts[f.Verdict]), 7)
+	switch f.Verdict {
+	case pattern.Fail, pattern.Advise:
+		word = d.Paint(theme.Warn, word)
+	case pattern.Pass:
+		word = d.Paint(theme.Ok, word)
+	default:
+		word = d.Paint(theme.Muted, word)
+	}
+	title := desk.Fit(d.Trade(f.Title), min(26, max(cols/2, 10)))
+	if i == s.at {
+		title = d.Paint(theme.Selected, title)
+	}
+	return marker(i == s.at) + " " + word + title + "  " + d.Paint(theme.Muted, d.Trade(f.Says.In(d.Unit())))
+}
+
+// explain is the finding in hand: what it says, got and want, where, cure.
+func (s *True) explain(f pattern.Finding, cols int) []string {
+	d, u := s.d, s.d.Unit()
+	var out []string
+	for _, l := range desk.Wrap(d.Trade(f.Says.In(u)), cols) {
+		out = append(out, l)
+	}
+	if f.Verdict != pattern.Skip && (f.Got != 0 || f.Want != 0) {
+		where := ""
+		if f.Where.Piece != "" {
+			where = pieceTitle(d, f.Where.Piece)
+		}
+		out = append(out, d.Paint(theme.Title, d.Tell(text.TrueGotWant, s.amount(f, f.Got), s.wanted(f), where)))
+	}
+	cure := f.Cure.In(u)
+	if cure == "" {
+		return out
+	}
+	cure = d.Tell(text.TrueCure, d.Trade(cure))
+	if f.Try != nil {
+		cure += "   (" + d.Tell(text.TrueCureHow) + ")"
+	}
+	return append(out, desk.Wrap(cure, cols)...)
+}
+
+func (s *True) wanted(f pattern.Finding) string {
+	if f.Limits && f.Low != f.High {
+		return s.amount(f, f.Want+f.Low) + " - " + s.amount(f, f.Want+f.High)
+	}
+	return s.amount(f, f.Want)
+}
+
+func (s *True) amount(f pattern.Finding, x float64) string {
+	switch f.In {
+	case pattern.InDegrees:
+		return s.d.Plain(strconv.FormatFloat(x, 'f', 0, 64) + "°")
+	case pattern.InCount:
+		return strconv.FormatFloat(x, 'f', -1, 64)
+	}
+	return s.d.Unit().Tape(measure.Length(x))
+}
