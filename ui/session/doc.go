@@ -16,6 +16,8 @@
 //	edit.go    changes as bytes
 //	write.go   two Jobs into changes
 //	rescue.go  copies of unsaved work; recent.go the clients worked on last
+//	lesson.go  the lesson begun last
+//	demo.go    the demonstration's own session
 //
 // Every fault is a measure.Refusal whose place is file, line and column.
 //

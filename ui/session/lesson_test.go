@@ -13,6 +13,7 @@ func TestLastLesson(t *testing.T) {
 		"[lesson]\nback = 7\n":                               "back",
 		"[lesson]\ntruing = 2\ntape = 9 # first\nback = 7\n": "back",
 		"[lesson]\nback = 7\ntruing = 2\n":                   "truing",
+		"[lesson]\nback = 7\ntruing = 0\n":                   "back",
 		"lesson = {front = 1, back = 7}\n":                   "back",
 	} {
 		for range 20 { // whatever the order of the map

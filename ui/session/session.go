@@ -193,16 +193,33 @@ func (s *Session) SaveAs(path string, job pattern.Job) error {
 	if path == s.Path && path != "" {
 		return s.Save(job)
 	}
+	if _, err := os.Lstat(path); err == nil {
+		return &files.Trouble{Path: path, Wrong: "there is a file of that name already", Works: "take another name, or write over it", Err: ErrExists}
+	}
+	return s.saveAs(path, job, func(text []byte) (files.Stamp, error) {
+		return files.Save(path, text, files.Stamp{}, files.Options{Mode: files.Private})
+	})
+}
+
+// SaveAsOver writes the job to another file in place of what stands there,
+// which is kept as NAME~: whole or not at all, as with every save.
+func (s *Session) SaveAsOver(path string, job pattern.Job) error {
+	if path == s.Path && path != "" {
+		return s.SaveOver(job)
+	}
+	return s.saveAs(path, job, func(text []byte) (files.Stamp, error) {
+		return files.StampOf(text), files.Write(path, text, files.Options{Mode: files.Private, Previous: true})
+	})
+}
+
+func (s *Session) saveAs(path string, job pattern.Job, write func([]byte) (files.Stamp, error)) error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	text, err := s.bytes(job)
 	if err != nil {
 		return err
 	}
-	if _, err := os.Lstat(path); err == nil {
-		return &files.Trouble{Path: path, Wrong: "there is a file of that name already", Works: "take another name, or write over it", Err: ErrExists}
-	}
-	stamp, err := files.Save(path, text, files.Stamp{}, files.Options{Mode: files.Private})
+	stamp, err := write(text)
 	if err != nil {
 		return err
 	}

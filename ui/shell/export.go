@@ -5,6 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"chalkfold/export/pdf"
 	"chalkfold/pattern"
 	"chalkfold/ui/outlet"
 	"chalkfold/ui/session"
@@ -13,7 +14,7 @@ import (
 func exportCommand(w *world) *cobra.Command {
 	var list, out string
 	var o outlet.Options
-	var roll lengthValue
+	var roll, across, along lengthValue
 	c := &cobra.Command{
 		Use: "export FILE... --format LIST", Short: "write the pieces for cutter, printer or other software", ValidArgsFunction: sessions,
 		Args:    wants(1, 10_000, "session file"),
@@ -26,7 +27,11 @@ func exportCommand(w *world) *cobra.Command {
 			if err != nil {
 				return notRead(err)
 			}
-			o.Force, o.Roll = w.force, roll.length(w.jsonUnit())
+			if _, err := pdf.ParsePaper(o.Paper); err != nil {
+				return notRead(err)
+			}
+			u := w.jsonUnit()
+			o.Force, o.Roll, o.PrintedAcross, o.PrintedAlong = w.force, roll.length(u), across.length(u), along.length(u)
 			if w.unit.given {
 				o.Unit = &w.unit.unit
 			}
@@ -41,6 +46,11 @@ func exportCommand(w *world) *cobra.Command {
 	f.BoolVar(&o.Each, "each", false, "a drawing for each piece")
 	f.BoolVar(&o.Web, "web", false, "drawings for a web page, without a size of their own")
 	f.Var(&roll, "roll", "width of the paper; the usual is 914 mm")
+	f.StringVar(&o.Paper, "paper", "", "paper of tiles and documents: a4, letter, a3, legal, tabloid, a4-letter (the usual)")
+	f.BoolVar(&o.Notes, "notes", false, "private notes on the client card")
+	f.Var(&across, "printed-across", "how long the control line across came out, to correct the next print")
+	f.Var(&along, "printed-along", "the same of the control line along")
+	w.completes(c, "paper", paperIDs()...)
 	w.completes(c, "format", append(formatIDs(), outlet.All)...)
 	return w.share(c, flagUnit|flagForce)
 }
@@ -107,6 +117,14 @@ func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, 
 		return done, notDone(fmt.Errorf("%s: %d of %d files were not written", in.File, len(results)-done, len(results)))
 	}
 	return done, nil
+}
+
+func paperIDs() []string {
+	var out []string
+	for _, p := range pdf.Papers() {
+		out = append(out, p.ID)
+	}
+	return out
 }
 
 func formatIDs() []string {

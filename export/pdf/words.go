@@ -1,0 +1,143 @@
+package pdf
+
+import (
+	"strings"
+
+	"codeberg.org/go-pdf/fpdf"
+
+	"chalkfold/pattern/geom"
+)
+
+// words is text on one line.
+type words struct {
+	text   string
+	size   float64 // millimetres
+	bold   bool
+	turn   float64 // degrees, clockwise to the eye
+	middle bool    // at is the middle of the base line
+	right  bool    // at is its end
+}
+
+// boldWeight is how heavy the outline of bold letters is, in parts of the
+// size: the same face, so that bold costs no second one.
+const boldWeight = 0.035
+
+// write sets words with the start of their base line at a place and returns
+// their width.
+func (p *pen) write(at geom.Point, w words) float64 {
+	w.text = p.clean(w.text)
+	wide := p.face.width(w.text, w.size)
+	if strings.TrimSpace(w.text) == "" || w.size <= 0 {
+		return wide
+	}
+	for _, r := range w.text {
+		p.letters[r] = true
+	}
+	start := at
+	switch {
+	case w.middle:
+		start.X -= wide / 2
+	case w.right:
+		start.X -= wide
+	}
+	p.do(func(f *fpdf.Fpdf) {
+		f.SetFontSize(w.size / millimetresAPoint)
+		if w.bold {
+			f.SetLineWidth(boldWeight * w.size)
+			f.SetDashPattern(nil, 0)
+			f.SetDrawColor(0, 0, 0)
+			f.SetTextRenderingMode(2)
+		}
+		if w.turn != 0 {
+			f.TransformBegin()
+			f.TransformRotate(-w.turn, at.X, at.Y)
+		}
+		f.Text(start.X, start.Y, w.text)
+		if w.turn != 0 {
+			f.TransformEnd()
+		}
+		if w.bold {
+			f.SetTextRenderingMode(0)
+		}
+	})
+	if w.bold {
+		p.weights = false
+	}
+	return wide
+}
+
+// width of words as they would be set.
+func (p *pen) width(text string, size float64) float64 {
+	text, _ = Clean(text)
+	return p.face.width(text, size)
+}
+
+// together stands between words that stay on one line.
+const together = "\u00a0"
+
+// wrap breaks text into lines no wider than width; a mixed number such as
+// "1 1/2" stays together. A word wider than that is cut.
+func (p *pen) wrap(text string, size, width float64) []string {
+	text = p.clean(text)
+	var out []string
+	line, long := "", 0.0
+	space := p.face.width(" ", size)
+	put := func(word string, wide float64) {
+		if line != "" && long+space+wide > width {
+			out = append(out, line)
+			line, long = "", 0
+		}
+		if line != "" {
+			line, long = line+" ", long+space
+		}
+		line, long = line+word, long+wide
+	}
+	for _, word := range wordsOf(text) {
+		wide := p.face.width(word, size)
+		for wide > width {
+			head, tail := p.cut(word, size, width)
+			if tail == "" {
+				break
+			}
+			put(head, p.face.width(head, size))
+			word, wide = tail, p.face.width(tail, size)
+		}
+		put(word, wide)
+	}
+	return append(out, line)
+}
+
+// cut is as much of a word as fits, at least one letter.
+func (p *pen) cut(word string, size, width float64) (head, tail string) {
+	sum := 0.0
+	for i, r := range word {
+		if sum += p.face.width(string(r), size); sum > width && i > 0 {
+			return word[:i], word[i:]
+		}
+	}
+	return word, ""
+}
+
+func wordsOf(text string) []string {
+	var out []string
+	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' }) {
+		w = strings.ReplaceAll(w, together, " ")
+		if n := len(out); n > 0 && isFraction(w) && isWhole(out[n-1]) {
+			out[n-1] += " " + w
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func isWhole(w string) bool {
+	for i := range len(w) {
+		if w[i] < '0' || w[i] > '9' {
+			return false
+		}
+	}
+	return w != ""
+}
+
+func isFraction(w string) bool { return w[0] >= '0' && w[0] <= '9' && strings.Contains(w, "/") }
