@@ -14,6 +14,7 @@ type Job struct {
 	Style     Style
 	Confirmed measure.Body // doubted values that she measured again and kept
 	Cloths    []Cloth
+	Lays      []KeptLay // the last lay kept of a cloth; verified again by whoever uses it
 	Fittings  []Fitting
 	Earlier   []Earlier // older sets of measurements, newest first
 }

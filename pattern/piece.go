@@ -85,6 +85,12 @@ type Dart struct {
 	Leg     measure.Length
 	Degrees float64
 	Pressed string // down, to the centre
+	// Fisheye says that the dart lies inside the piece, widest at the waist:
+	// this is one half of it, from Tip to the legs at the waist; Foot is the
+	// tip of its other half, which is a Dart of the same legs beside it. Ends
+	// are zero: it reaches no edge.
+	Fisheye bool
+	Foot    geom.Point
 }
 
 // Notch is a mark at the edge that meets the same mark of another piece.

@@ -16,6 +16,16 @@ const (
 	BackNeckFacing     PieceID = "back_neck_facing"
 	FrontArmholeFacing PieceID = "front_armhole_facing"
 	BackArmholeFacing  PieceID = "back_armhole_facing"
+	// Instead of those four, by the chosen finish: a facing of each half that
+	// goes round neck and armhole in one, or bias strips.
+	FrontFacing PieceID = "front_facing"
+	BackFacing  PieceID = "back_facing"
+	NeckStrip   PieceID = "neck_strip"
+	// Beside front and back, which are the centre panels then, where seams
+	// part them.
+	FrontSide    PieceID = "front_side"
+	BackSide     PieceID = "back_side"
+	ArmholeStrip PieceID = "armhole_strip"
 )
 
 // Step is the record of one step of the draft: one action, one new thing on

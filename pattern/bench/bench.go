@@ -15,10 +15,11 @@ type Step struct {
 	Title   string
 	Why     measure.Sentence
 	Slip    measure.Sentence
-	Needs   []measure.ID             // measurements that it reads
-	Choices []pattern.ChoiceID       // choices that it reads
-	Uses    []string                 // marks that must stand: "front.underarm"
-	If      func(pattern.Known) bool // nil: always; else the step is left out
+	Needs   []measure.ID                 // measurements that it reads
+	Choices []pattern.ChoiceID           // choices that it reads
+	Uses    []string                     // marks that must stand: "front.underarm"
+	Also    func(pattern.Known) []string // further marks that must stand, by what was chosen
+	If      func(pattern.Known) bool     // nil: always; else the step is left out
 	Draw    func(*Pen)
 }
 
@@ -92,7 +93,11 @@ func (b *bench) waits(s *Step) measure.Sentence {
 			return measure.Tell("waits for the measurement: " + plain(set.Default.Waits[0]))
 		}
 	}
-	for _, name := range s.Uses {
+	uses := s.Uses
+	if s.Also != nil {
+		uses = append(uses[:len(uses):len(uses)], s.Also(b.known)...)
+	}
+	for _, name := range uses {
 		if b.find(name) < 0 {
 			return measure.Tell("waits for an earlier step: " + strings.NewReplacer(".", ", ", "_", " ").Replace(name))
 		}

@@ -79,6 +79,9 @@ func mirrored(a, b geom.Path, sa, sb Side) (geom.Path, geom.Path, geom.Path) {
 	}
 	fold := sb.Stitch // the hem line
 	line := geom.Line{At: fold.Start(), Dir: fold.Start().To(fold.End())}
+	if len(fold) > 1 {
+		return turnedUnder(a, b, geom.Line{At: fold.Start(), Dir: fold.StartTangent()})
+	}
 	// run the seam's cut edge to the hem line
 	seam := ToLine(a, line)
 	image := seam.Reverse().Transform(geom.MirrorIn(line))
@@ -95,6 +98,21 @@ func mirrored(a, b geom.Path, sa, sb Side) (geom.Path, geom.Path, geom.Path) {
 		}
 	}
 	return seam, down, rest
+}
+
+// turnedUnder is the same where the hem is no single straight line: the fold
+// follows its direction at the seam, and the image ends where it meets the raw
+// edge.
+func turnedUnder(a, raw geom.Path, line geom.Line) (seam, down, rest geom.Path) {
+	seam = ToLine(a, line)
+	image := seam.Reverse().Transform(geom.MirrorIn(line))
+	if c := geom.Cross(image, raw); len(c) > 0 {
+		down, _ = image.Split(c[0].S)
+		_, rest = raw.Split(c[0].T)
+		return seam, down, rest
+	}
+	down = ToLine(image, geom.Line{At: raw.Start(), Dir: raw.StartTangent()})
+	return seam, down, geom.Lines(down.End(), raw.Start()).Then(raw)
 }
 
 func flip(s Side) Side {

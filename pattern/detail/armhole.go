@@ -24,12 +24,19 @@ func ArmholeMid(end geom.Point, depth, hollow measure.Length) geom.Point {
 // underarm point: it leaves square to the shoulder, is upright at the middle
 // and arrives level.
 func Armhole(end geom.Point, down geom.Vector, mid, underarm geom.Point) geom.Path {
+	return ScoopedArmhole(end, down, mid, underarm, 0)
+}
+
+// ScoopedArmhole is an armhole whose lower part is hollower by so many per
+// cent of its handles.
+func ScoopedArmhole(end geom.Point, down geom.Vector, mid, underarm geom.Point, percent float64) geom.Path {
+	low := lowerArmhole + percent/100
 	chord := end.Dist(mid)
 	dx, dy := underarm.X-mid.X, underarm.Y-mid.Y
 	return geom.Path{
 		geom.Curve(end, end.Add(down.Scale(upperArmhole*chord)),
 			geom.Point{X: mid.X, Y: mid.Y - float64(upperArmhole*chord)}, mid),
-		geom.Curve(mid, geom.Point{X: mid.X, Y: mid.Y + float64(lowerArmhole*dy)},
-			geom.Point{X: underarm.X - float64(lowerArmhole*dx), Y: underarm.Y}, underarm),
+		geom.Curve(mid, geom.Point{X: mid.X, Y: mid.Y + float64(low*dy)},
+			geom.Point{X: underarm.X - float64(low*dx), Y: underarm.Y}, underarm),
 	}
 }

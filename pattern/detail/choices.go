@@ -18,6 +18,7 @@ func DressChoices() []pattern.Choice {
 	for _, part := range [][]pattern.Choice{
 		shapeChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
+		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, closureChoices, facingKinds,
 	} {
 		all = append(all, part...)
 	}
@@ -127,7 +128,7 @@ var sideChoices = []pattern.Choice{
 }
 
 var allowanceChoices = []pattern.Choice{
-	byMethod(length("hem_allowance", "Allowances", "Hem", "Cloth turned up at the hem.", 2.5, 0.5, 4), 1),
+	byMethod(hemAllowance, 1),
 	length("side_allowance", "Allowances", "Side seams", "Allowance at the sides, with some to let out.", 1, 0.375, 1.5, pattern.Measured),
 	length("shoulder_allowance", "Allowances", "Shoulder seams", "Allowance at the shoulders.", 0.625, 0.25, 1),
 	length("neck_allowance", "Allowances", "Neck edge", "Allowance at the neck, trimmed after it is faced.", 0.375, 0.25, 0.625),

@@ -13,9 +13,19 @@ const usualOpening = 6 * measure.Inch
 // hips, 1 1/2 above the hip line, or where the chosen zip ends.
 func ZipEnd(k pattern.Known) measure.Working {
 	if v, ok := k.Job.Style.Get("zip_length"); ok {
-		return measure.Of("back neck depth", k.Length("back_neck_depth")).Plus(measure.Of("zip", v.Length))
+		return backNeckTop(k).Plus(measure.Of("zip", v.Length))
 	}
 	return measure.Of("hip level", rule.BackHip(k).Result()).Minus(measure.Fixed(rule.In(1.5)))
+}
+
+// backNeckTop is where the centre back begins: at the neck, or at the top of
+// a funnel.
+func backNeckTop(k pattern.Known) measure.Working {
+	depth := measure.Of("back neck depth", k.Length("back_neck_depth"))
+	if NeckStyle(k, true) != FunnelNeckline {
+		return depth
+	}
+	return measure.Of("top of the funnel", k.Length("back_neck_depth")-k.Length("funnel_rise"))
 }
 
 // Walking reckons a step in this dress, by the measured figure; false where
@@ -40,9 +50,12 @@ func Walking(k pattern.Known) (rule.Walk, bool) {
 	}
 	hip := rule.HipWidth(k).Result()
 	w.HipGirth = 4 * hip
-	w.HemGirth = 4 * (hip - k.Length("hem_peg"))
+	w.HemGirth = 4 * (hip - HemNarrower(k))
 	w.HipAbove = length - rule.BackHip(k).Result()
 	w.ZipAbove = length - ZipEnd(k).Result()
+	if Closure(k) != ZipBehind {
+		w.ZipAbove = length // nothing opens from above
+	}
 	if w.Hem < 0 || w.Hem >= w.Leg || w.HipAbove <= 0 {
 		return rule.Walk{}, false
 	}
@@ -52,21 +65,23 @@ func Walking(k pattern.Known) (rule.Walk, bool) {
 var openingChoices = []pattern.Choice{{
 	ID: "slit_height", Title: "Hem opening", Says: "How high the centre back stays open above the finished hem, to walk.",
 	Group: "Opening", Kind: pattern.KindLength,
-	After: []pattern.ChoiceID{"length", "ease_hip", "hem_peg", "back_neck_depth"},
+	After: []pattern.ChoiceID{"length", "ease_hip", "hem_peg", "back_neck_depth", "skirt_line", "hem_flare", "hem_opening", "closure", "back_neckline", "funnel_rise"},
 	Default: func(k pattern.Known) pattern.Default {
 		d := pattern.Default{Value: pattern.LengthValue(usualOpening), Because: measure.Tell("The usual height; her height and floor length would tell what she needs.")}
 		if k.Method == pattern.Thumb {
 			d.Because = measure.Tell("{7 in} marked from the raw edge, a hem of {1 in}: {6 in} open.")
 			return d
 		}
+		usual := UsualOpening(k)
+		d.Value = pattern.LengthValue(usual)
 		w, ok := Walking(k)
-		if !ok {
+		if !ok || usual == 0 {
 			return d
 		}
-		height := w.Opening(usualOpening)
+		height := w.Opening(usual)
 		d.Value = pattern.LengthValue(height)
-		d.GaveWay = height != usualOpening
-		d.Because = measure.Tell("A step of {} wants at least {}; the usual height is {}.", w.Step, w.LeastOpening(w.Step), usualOpening)
+		d.GaveWay = height != usual
+		d.Because = measure.Tell("A step of {} wants at least {}; the usual height is {}.", w.Step, w.LeastOpening(w.Step), usual)
 		return d
 	},
 	Limits: between(0, 12),
@@ -75,13 +90,18 @@ var openingChoices = []pattern.Choice{{
 var zipLength = pattern.Choice{
 	ID: "zip_length", Title: "Zip", Says: "Length of the zip: from the neck to 1 1/2 above the hip line, the next stock length.",
 	Group: "Opening", Kind: pattern.KindLength,
-	After: []pattern.ChoiceID{"back_neck_depth"},
+	After: []pattern.ChoiceID{
+		"back_neck_depth", "back_neckline", "funnel_rise", "closure", "armhole_depth", "side_dart_below", "bust_dart", "ease_bust", "ease_waist", "side_waist_limit",
+	},
 	Default: func(k pattern.Known) pattern.Default {
+		if d, other := zipDefault(k); other {
+			return d
+		}
 		if w := waits(k, measure.BackNeckToWaist, measure.WaistToHip); w != nil {
 			return pattern.Default{Waits: w}
 		}
 		sum := measure.Of("end of the zip", rule.BackHip(k).Result()-rule.In(1.5)).
-			Minus(measure.Of("back neck depth", k.Length("back_neck_depth")))
+			Minus(backNeckTop(k))
 		return pattern.Default{
 			Value: pattern.LengthValue(rule.ZipFor(sum.Result())), Sum: sum,
 			Because: measure.Tell("The opening is {} long; the next zip in the shops is taken and shortened.", sum.Result()),

@@ -18,7 +18,7 @@ const (
 // in on this shoulder: a short one is widened less, and if that is not
 // enough the end is drawn in less. What she chose never gives way.
 func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
-	inset, widen = usualInset, usualWiden
+	inset, widen = usualInset, widenFor(NeckStyle(k, false))
 	chosenInset, hasInset := k.Job.Style.Get("shoulder_inset")
 	if hasInset {
 		inset = chosenInset.Length
@@ -31,15 +31,40 @@ func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
 		return inset, widen
 	}
 	full := FullShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop), inset)
-	if full-usualWiden < strapCovers {
+	if NeckStyle(k, false) == BoatNeckline {
 		if !hasWiden {
-			widen = max(leastWiden, (full - strapCovers).Down(rule.Eighth))
+			widen = boatWiden(k)
+		}
+		return inset, widen
+	}
+	if usual := widenFor(NeckStyle(k, false)); full-usual < strapCovers {
+		if !hasWiden {
+			widen = max(min(usual, leastWiden), (full - strapCovers).Down(rule.Eighth))
 		}
 		if full-widen < strapCovers && !hasInset {
 			inset = closeInset
 		}
 	}
 	return inset, widen
+}
+
+// widenFor is the usual widening of a neckline (common practice, no source).
+func widenFor(style string) measure.Length {
+	switch style {
+	case JewelNeckline, SlitNeckline, KeyholeNeckline:
+		return measure.Inch / 8
+	case SweetheartNeckline:
+		return 1.5 * measure.Inch
+	case FunnelNeckline:
+		return 0.375 * measure.Inch
+	}
+	return usualWiden
+}
+
+// boatWiden leaves two inches of shoulder, within what a boat neck bears.
+func boatWiden(k pattern.Known) measure.Length {
+	full := FullShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop), usualInset)
+	return min(rule.In(3), max(rule.In(1.5), (full-rule.In(2)).Down(rule.Eighth)))
 }
 
 func gaveWay(value, usual measure.Length, why string) pattern.Default {
@@ -54,8 +79,15 @@ var shoulderChoices = []pattern.Choice{
 	{
 		ID: "shoulder_inset", Title: "Shoulder end drawn in", Says: "How far the sleeveless edge lies inside the shoulder bone.",
 		Group: "Shoulder", Kind: pattern.KindLength, Methods: onlyMeasured,
+		After: []pattern.ChoiceID{"front_neckline", "armhole_shape", "cut_in_shoulder"},
 		Default: func(k pattern.Known) pattern.Default {
-			inset, _ := shoulderFor(k)
+			inset, widen := shoulderFor(k)
+			if IsCutIn(k) && k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop) {
+				return pattern.Default{
+					Value:   pattern.LengthValue(cutInInset(k, widen)),
+					Because: measure.Tell("Cut in until {} of shoulder are left beside the neck.", k.Length("cut_in_shoulder")),
+				}
+			}
 			return gaveWay(inset, usualInset, "Her shoulder is short: {} instead of {} leaves enough to cover a strap.")
 		},
 		Limits: between(0, 2.5),
@@ -64,17 +96,17 @@ var shoulderChoices = []pattern.Choice{
 	{
 		ID: "neck_widening", Title: "Neck widened", Says: "How far the neck point slides along the shoulder.",
 		Group: "Neck", Kind: pattern.KindLength, Methods: onlyMeasured,
+		After: []pattern.ChoiceID{"front_neckline"},
 		Default: func(k pattern.Known) pattern.Default {
 			_, widen := shoulderFor(k)
-			return gaveWay(widen, usualWiden, "Her shoulder is short: {} instead of {} leaves enough to cover a strap.")
+			style := NeckStyle(k, false)
+			if style == BoatNeckline {
+				return pattern.Default{Value: pattern.LengthValue(widen), Because: measure.Tell("A boat neck is widened until {2 in} of shoulder are left.")}
+			}
+			return gaveWay(widen, widenFor(style), "Her shoulder is short: {} instead of {} leaves enough to cover a strap.")
 		},
 		Limits: between(0, 3),
 	},
-}
-
-var neckChoices = []pattern.Choice{
-	byMethod(length("front_neck_depth", "Neck", "Front neck depth", "From the top line down the centre front.", 4.5, 2.5, 8), 3),
-	byMethod(length("back_neck_depth", "Neck", "Back neck depth", "From the top line down the centre back; shallower than the front.", 1.5, 0.75, 4), 1),
 }
 
 var armholeDepth = pattern.Choice{

@@ -21,6 +21,10 @@ func RoundNeck(neck geom.Point, down geom.Vector, depth measure.Length, back boo
 	if back {
 		h = backNeck
 	}
+	return h.curve(neck, down, depth)
+}
+
+func (h neckHandles) curve(neck geom.Point, down geom.Vector, depth measure.Length) geom.Path {
 	centre := geom.Point{X: 0, Y: depth.MM()}
 	return geom.Path{geom.Curve(centre,
 		geom.Point{X: h.across * neck.X, Y: centre.Y},

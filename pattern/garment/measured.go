@@ -17,16 +17,25 @@ func measuredSteps() []bench.Step {
 	s = append(s, backLevels(), neckBase(), boneEnd(), backShoulderLine())
 	s = append(s, upperSteps(theBack)...)
 	s = append(s, sideSteps(theBack)...)
-	s = append(s, backSide(), opening())
+	s = append(s, backSide())
+	s = append(s, backWaist()...)
+	s = append(s, opening())
+	s = append(s, otherOpenings()...)
+	s = append(s, sideZip())
 	s = append(s, frontLevels(), frontShoulderLine())
 	s = append(s, upperSteps(theFront)...)
 	s = append(s, bustPoint())
 	s = append(s, sideSteps(theFront)...)
 	s = append(s, dartSteps()...)
 	s = append(s, frontSide()...)
+	s = append(s, frontWaistDart())
 	for _, h := range []half{theBack, theFront} {
 		s = append(s, facingSteps(h)...)
+		s = append(s, wholeFacing(h))
 	}
+	s = append(s, biasStep())
+	s = append(s, turnSteps()...)
+	s = append(s, frontPanel(), backPanel())
 	return append(s, allowanceStep(theBack), allowanceStep(theFront))
 }
 
@@ -45,6 +54,8 @@ func backLevels() bench.Step {
 			p.Do("Rule the centre line and the top line square to it. Down the centre line mark the waist at {}, the hip at {} and the hem at {}.", waist, hip, hem)
 			p.Slip(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist)),
 				"That is the back length from the top line: the nape lies {3/4 in} below it.")
+			p.Slip(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist)).Minus(measure.Of("nape", rule.NapeDrop)),
+				"The {3/4 in} was taken off. The nape lies below the top line, so it is added.")
 			if hemTooHigh(p, hem, hip) {
 				return
 			}
@@ -90,11 +101,16 @@ func neckBase() bench.Step {
 			x := p.Sum(rule.NeckHalf(p.K))
 			p.Do("On the top line measure {} out from the centre line and mark it.", x)
 			p.Rule("A sixth of the neck base and {1/2 in}.")
-			p.Slip(measure.Measured("neck base", p.K.Body(measure.NeckBaseGirth)).Over(6), "That is the sixth alone: {1/2 in} is still to be added.")
-			p.Slip(measure.Measured("neck base", p.K.Body(measure.NeckBaseGirth)).Over(4), "That is a quarter of the neck; a sixth is taken, since a neck is deeper than it is wide.")
+			neckSlips(p)
 			p.Point("neck_base", out(x, 0))
 		},
 	}
+}
+
+func neckSlips(p *bench.Pen) {
+	neck := measure.Measured("neck base", p.K.Body(measure.NeckBaseGirth))
+	p.Slip(neck.Over(6), "That is the sixth alone: {1/2 in} is still to be added.")
+	p.Slip(neck.Over(4), "That is a quarter of the neck; a sixth is taken, since a neck is deeper than it is wide.")
 }
 
 func boneEnd() bench.Step {
@@ -150,6 +166,7 @@ func frontShoulderLine() bench.Step {
 			x := p.Sum(rule.NeckHalf(p.K))
 			bone, drop := rule.BoneOut(p.K).Result(), p.K.Body(measure.ShoulderDrop)
 			p.Do("Mark neck base ({} out) and bone ({} out, {} down) as on the back, join them, and move the line down by {}.", x, bone, drop, fwd)
+			neckSlips(p)
 			shoulderLine(p, out(x, 0), out(bone, drop.MM()), fwd)
 		},
 	}
@@ -173,6 +190,8 @@ func frontLevels() bench.Step {
 			p.Do("Rule the fold and the top line square to it. Down the fold mark the waist at {}, the hip at {} and the hem at {}: each {} lower than on the back.", waist, hip, hem, d)
 			p.Slip(measure.Measured("front length", p.K.Body(measure.SideNeckToWaist)).Minus(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist))),
 				"The nape lies {3/4 in} below the top line; that is to be taken off as well.")
+			p.Slip(measure.Measured("front length", p.K.Body(measure.SideNeckToWaist)).Minus(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist))).Plus(measure.Of("nape", rule.NapeDrop)),
+				"The {3/4 in} was added. It belongs to the back, so it makes the difference smaller.")
 			levels(p, waist, hip, hem)
 		},
 	}
@@ -257,10 +276,13 @@ func opening() bench.Step {
 		Needs:   []measure.ID{measure.BackNeckToWaist, measure.WaistToHip},
 		Choices: []pattern.ChoiceID{"zip_length", "slit_height", "length"},
 		Uses:    theBack.uses("neck_centre", "hem_centre"),
+		If:      func(k pattern.Known) bool { return usualBack(k) },
 		Draw: func(p *bench.Pen) {
 			end := p.Sum(detail.ZipEnd(p.K))
 			slit, hem := p.K.Length("slit_height"), p.K.Length("length")
 			waist := rule.BackWaist(p.K).Result()
+			p.Slip(rule.BackWaist(p.K), "That is the waist: a zip that ends there does not let the hips through.")
+			p.Slip(rule.BackHip(p.K), "That is the hip line itself; the zip may end a little above it.")
 			if hem-slit < waist {
 				p.Refuse(pattern.Refused{
 					Code: "R14", Input: "slit_height",

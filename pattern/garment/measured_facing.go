@@ -6,6 +6,7 @@ import (
 	"chalkfold/pattern/bench"
 	"chalkfold/pattern/detail"
 	"chalkfold/pattern/geom"
+	"chalkfold/pattern/rule"
 )
 
 // facingSteps draw the facings of one half on the half itself, from its
@@ -13,32 +14,45 @@ import (
 func facingSteps(h half) []bench.Step {
 	return []bench.Step{
 		{
-			ID: h.id("neck_facing"), Piece: h.piece, Title: "Neck facing",
+			ID: h.id("neck_facing"), Piece: h.piece, Title: "Neck facing", If: facedBy(detail.SeparateFacings),
 			Why:     measure.Tell("A facing is traced from the finished edge, so that both are the same. At the shoulder it takes no more than half, or the facings lie double."),
 			Slip:    measure.Tell("Tracing the facing before the neck was changed."),
 			Choices: []pattern.ChoiceID{"facing_neck_width", "facing_neck_depth", pattern.ChoiceID(string(h.piece) + "_neck_depth")},
 			Uses:    h.uses("neck_point", "shoulder_end", "neck_centre", "neck_base", "bone_end"),
 			Draw: func(p *bench.Pen) {
 				s := shoulderOf(p, h)
-				w := detail.NeckFacingWidth(p.K.Length("facing_neck_width"), s.Left())
-				depth := measure.Length(p.At(h.id("neck_centre")).Y) + p.K.Length("facing_neck_depth")
-				p.Sum(measure.Least(measure.Of("chosen width", p.K.Length("facing_neck_width")), measure.Drawn("shoulder", s.Left()).Over(2).Down(measure.Inch/8)))
-				p.Do("Trace the neck. Mark {} along the shoulder and {} below the neck at the "+h.centre+", and join them with a curve like the neck's.", w, p.K.Length("facing_neck_depth"))
-				p.Draw("neck_facing", detail.NeckFacingOuter(s.Neck, s.Dir, s.Down, w, depth, h.back), pattern.RoleBalance)
+				room := facingRoom(p, h, s)
+				w := detail.NeckFacingWidth(p.K.Length("facing_neck_width"), room)
+				p.Sum(measure.Least(measure.Of("chosen width", p.K.Length("facing_neck_width")), measure.Drawn("shoulder", room).Over(2).Down(measure.Inch/8)))
+				p.Slip(measure.Of("chosen width", p.K.Length("facing_neck_width")), "That is more than half of this shoulder: the facings would lie double.")
+				p.Slip(measure.Drawn("shoulder", room), "That is the whole shoulder: the armhole facing needs the other half.")
+				line := "curve"
+				if detail.NeckStyle(p.K, h.back) != detail.RoundNeckline {
+					line = "line"
+				}
+				p.Do("Trace the neck. Mark {} along the shoulder and {} below the neck at the "+h.centre+", and join them with a "+line+" like the neck's.", w, p.K.Length("facing_neck_depth"))
+				if detail.NeckStyle(p.K, h.back) == detail.FunnelNeckline {
+					w = max(w, rule.In(1)) // beyond the curve of its seam
+				}
+				foot := 0.0
+				if o := p.Line(h.id("neck_opening")); len(o) > 0 {
+					foot = o.Start().Y
+				}
+				p.Draw("neck_facing", detail.NecklineOf(p.K, s, h.back).Facing(s.Dir, w, p.K.Length("facing_neck_depth"), foot), pattern.RoleBalance)
 			},
 		},
 		{
-			ID: h.id("armhole_facing"), Piece: h.piece, Title: "Armhole facing",
+			ID: h.id("armhole_facing"), Piece: h.piece, Title: "Armhole facing", If: facedBy(detail.SeparateFacings),
 			Why:     measure.Tell("One width all along, so that it lies flat. It keeps clear of the neck facing and of the dart."),
 			Slip:    measure.Tell("A facing that runs over the dart: two thick folds on each other."),
 			Choices: []pattern.ChoiceID{"facing_armhole_width", "facing_neck_width"},
 			Uses:    h.uses("armhole", "underarm", "waist", "neck_point", "shoulder_end", "neck_base", "bone_end"),
 			Draw: func(p *bench.Pen) {
 				s := shoulderOf(p, h)
-				w := armholeFacingWidth(p.K, s.Left())
+				w := armholeFacingWidth(p.K, facingRoom(p, h, s))
 				p.Sum(measure.Of("width", w))
 				p.Do("Trace the armhole and rule a line beside it, {} inside all along, from the shoulder to the side.", w)
-				u := p.At(h.id("underarm"))
+				u := under(p.Has, p.At, h)
 				line := geom.Line{At: s.Neck, Dir: s.Dir}
 				p.Draw("armhole_facing", detail.Parallel(p.Line(h.id("armhole")), w, line, geom.Lines(u, p.At(h.id("waist")))), pattern.RoleBalance)
 			},
@@ -46,9 +60,19 @@ func facingSteps(h half) []bench.Step {
 	}
 }
 
+// facingRoom is what both facings share: the shoulder, or where the neck
+// comes nearer to the armhole below it, that strip.
+func facingRoom(p *bench.Pen, h half, s detail.Shoulder) measure.Length {
+	neck, arm := p.Line(h.id("neck")), p.Line(h.id("armhole"))
+	if detail.NeckStyle(p.K, h.back) == detail.RoundNeckline || len(neck) == 0 || len(arm) == 0 {
+		return s.Left()
+	}
+	return min(s.Left(), detail.Strap(neck, arm))
+}
+
 func armholeFacingWidth(k pattern.Known, shoulder measure.Length) measure.Length {
 	below := measure.Length(0)
-	if hasDart(k) {
+	if sideDart(k) {
 		below = k.Length("side_dart_below")
 	}
 	neck := detail.NeckFacingWidth(k.Length("facing_neck_width"), shoulder)
@@ -58,7 +82,7 @@ func armholeFacingWidth(k pattern.Known, shoulder measure.Length) measure.Length
 // allowanceStep is the last step of a half; the pieces are cut from its
 // marks, and their cutting line is drawn then.
 func allowanceStep(h half) bench.Step {
-	uses := h.uses("neck", "shoulder", "armhole", "side", "hem", "neck_facing", "armhole_facing")
+	uses := h.uses("neck", "shoulder", "armhole", "side", "hem")
 	if h.back {
 		uses = append(uses, h.id("slit_top"))
 	}
@@ -70,6 +94,7 @@ func allowanceStep(h half) bench.Step {
 			"side_allowance", "shoulder_allowance", "neck_allowance", "armhole_allowance", "hem_allowance", "zip_allowance",
 		},
 		Uses: uses,
+		Also: func(k pattern.Known) []string { return cutNeeds(k, h) },
 		Draw: func(p *bench.Pen) {
 			k := p.K
 			p.Do("Outside the net line add {} at the side, {} at the shoulder, {} at neck and armhole and {} at the hem. Mark the notches and the grain.",
@@ -77,4 +102,29 @@ func allowanceStep(h half) bench.Step {
 			p.Rule("Below the hem line the side mirrors the side above it, so that the turned hem lies flat.")
 		},
 	}
+}
+
+// cutNeeds are the marks that the pieces of a half want besides, by what was
+// chosen: a piece is not cut without a part of it that was refused.
+func cutNeeds(k pattern.Known, h half) []string {
+	out := facingMarks(k, h)
+	if !h.back && detail.HasNeckOpening(k) {
+		out = append(out, h.id("neck_opening"))
+	}
+	if waistDartWanted(k, h) {
+		out = append(out, h.id(waistDartName(0)))
+	}
+	if h.back && backShaped(k) {
+		out = append(out, h.id("centre_back"))
+	}
+	if !h.back && placed(k) {
+		out = append(out, h.id("dart_end"))
+	}
+	if detail.HasPanels(k) {
+		out = append(out, h.id("panel_centre"))
+	}
+	if !h.back && pinched(k) {
+		out = append(out, h.id("underarm_pinched"))
+	}
+	return out
 }

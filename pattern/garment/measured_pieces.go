@@ -20,24 +20,29 @@ func finishMeasured(s *pattern.Sheet) {
 	var pieces []pattern.Piece
 	frontDone, frontOK := c.drawn("front.allowances")
 	backDone, backOK := c.drawn("back.allowances")
+	switch panels := detail.HasPanels(s.Known); {
+	case panels:
+		for _, h := range []half{theFront, theBack} {
+			if _, ok := c.drawn(h.id("allowances")); ok {
+				pieces = append(pieces, c.panelled(h)...)
+			}
+		}
+	default:
+		if frontOK {
+			pieces = append(pieces, c.front())
+		}
+		if backOK {
+			pieces = append(pieces, c.back())
+		}
+	}
+	var halves []half
 	if frontOK {
-		pieces = append(pieces, c.front())
+		halves = append(halves, theFront)
 	}
 	if backOK {
-		pieces = append(pieces, c.back())
+		halves = append(halves, theBack)
 	}
-	if frontOK {
-		pieces = append(pieces, c.neckFacing(theFront))
-	}
-	if backOK {
-		pieces = append(pieces, c.neckFacing(theBack))
-	}
-	if frontOK {
-		pieces = append(pieces, c.armholeFacing(theFront))
-	}
-	if backOK {
-		pieces = append(pieces, c.armholeFacing(theBack))
-	}
+	pieces = append(pieces, c.facings(halves)...)
 	number(pieces)
 	s.Pieces = pieces
 	for _, p := range pieces {
@@ -60,33 +65,43 @@ func (c cutter) upperSides(h half) []bench.Side {
 	if h.back {
 		other = pattern.Front
 	}
-	return []bench.Side{
-		{
-			Name: "neck", Stitch: c.line(h.id("neck")), Allowance: k.Length("neck_allowance"),
-			SewnTo: pattern.EdgeRef{Piece: facingOf(h, "neck"), Edge: "neck"}, Role: pattern.RoleStitch,
-		},
-		{
+	necks, _, _ := c.necks(h, c.line(h.id("neck")), k.Length("neck_allowance"), c.finishOf(h, "neck").Piece)
+	return append(
+		necks,
+		bench.Side{
 			Name: "shoulder", Stitch: c.line(h.id("shoulder")), Allowance: k.Length("shoulder_allowance"),
 			SewnTo: pattern.EdgeRef{Piece: other, Edge: "shoulder"}, Role: pattern.RoleStitch,
 		},
-		{
+		bench.Side{
 			Name: "armhole", Stitch: c.line(h.id("armhole")), Allowance: k.Length("armhole_allowance"),
-			SewnTo: pattern.EdgeRef{Piece: facingOf(h, "armhole"), Edge: "armhole"}, Role: pattern.RoleStitch,
+			SewnTo: c.finishOf(h, "armhole"), Role: pattern.RoleStitch,
 		},
-	}
+	)
 }
 
 func facingOf(h half, edge string) pattern.PieceID {
 	return h.piece + pattern.PieceID("_"+edge+"_facing")
 }
 
+// finishOf is the piece that finishes an edge of a half; none where a strip
+// does.
+func (c cutter) finishOf(h half, edge string) pattern.EdgeRef {
+	switch detail.FacingKind(c.s.Known) {
+	case detail.BiasFacing:
+		return pattern.EdgeRef{}
+	case detail.AllInOneFacing:
+		return pattern.EdgeRef{Piece: h.piece + "_facing", Edge: edge}
+	}
+	return pattern.EdgeRef{Piece: facingOf(h, edge), Edge: edge}
+}
+
 func (c cutter) front() pattern.Piece {
 	k := c.s.Known
 	side := k.Length("side_allowance")
 	toBack := pattern.EdgeRef{Piece: pattern.Back, Edge: "side"}
-	sides := c.upperSides(theFront)
+	sides := c.turnedUpper(c.upperSides(theFront))
 	lower := bench.Side{Name: "side", Stitch: c.line("front.side"), Allowance: side, Corner: pattern.Mirrored, SewnTo: toBack, Role: pattern.RoleStitch}
-	if end := c.line("front.dart_end"); len(end) == 2 {
+	if end := c.line("front.dart_end"); len(end) == 2 && c.has("front.side_upper") {
 		cut := c.dartCuts(side)
 		lower.Cut = cut.lower
 		sides = append(
@@ -97,15 +112,18 @@ func (c cutter) front() pattern.Piece {
 		)
 	}
 	hem := c.line("front.hem")
+	_, top, corner := c.necks(theFront, c.line("front.neck"), 0, "")
 	sides = append(
 		sides,
 		lower,
 		bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch},
-		bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), c.at("front.neck_centre")), Role: pattern.RoleFold},
+		bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), top), Corner: corner, Role: pattern.RoleFold},
 	)
 	p := closed(pattern.Front, "Front", pattern.OnFold, sides)
 	c.frontDart(&p)
 	c.commonMarks(&p, theFront, 1)
+	c.waistDarts(&p, theFront)
+	c.sideZipNotches(&p, 1)
 	return p
 }
 
@@ -117,7 +135,8 @@ type dartCuts struct{ upper, toCap, fromCap, lower geom.Path }
 // the lower leg, as far as the dart's middle. Joined like other corners the
 // two would cross on a dart that falls to its tip.
 func (c cutter) dartCuts(allowance measure.Length) dartCuts {
-	tip, up, low := c.at("front.dart_tip"), c.at("front.dart_upper"), c.at("front.dart_lower")
+	tip := c.at("front.dart_tip")
+	up, low := c.dartLegsOf()
 	leg := func(end geom.Point) geom.Line { return geom.Line{At: tip, Dir: tip.To(end)} }
 	out := func(name string) geom.Path { return c.line(name).Offset(allowance.MM(), bench.OffsetTolerance) }
 	lower := bench.ToLine(out("front.side").Reverse(), leg(low)).Reverse()
@@ -136,10 +155,15 @@ func (c cutter) frontDart(p *pattern.Piece) {
 	if !c.has("front.dart_cap") {
 		return
 	}
-	tip, up, low := c.at("front.dart_tip"), c.at("front.dart_upper"), c.at("front.dart_lower")
+	tip := c.at("front.dart_tip")
+	up, low := c.dartLegsOf()
+	place := detail.DartPlace(c.s.Known)
 	d := pattern.Dart{
-		Name: "side dart", Tip: tip, Legs: [2]geom.Point{up, low}, Cap: c.at("front.dart_cap"),
+		Name: dartNames[place], Tip: tip, Legs: [2]geom.Point{up, low}, Cap: c.at("front.dart_cap"),
 		Intake: measure.Length(up.Dist(low)), Leg: measure.Length(tip.Dist(up)), Pressed: "down",
+	}
+	if place == detail.ShoulderDart || place == detail.NeckDart {
+		d.Pressed = "to the centre"
 	}
 	d.Degrees = rule.Degrees(rule.DartAngle(d.Intake, d.Leg))
 	for i, leg := range d.Legs {
@@ -148,6 +172,19 @@ func (c cutter) frontDart(p *pattern.Piece) {
 	p.Darts = append(p.Darts, d)
 	p.Holes = append(p.Holes, tip.Add(tip.To(up.Lerp(low, 0.5)).Unit().Scale(rule.In(0.5).MM())))
 }
+
+// dartNames are what the bust dart is called, by its place; dartEdges the
+// edges that it lies in.
+var (
+	dartNames = map[string]string{
+		detail.SideDartPlace: "side dart", detail.FrenchDart: "French dart", detail.ArmholeDart: "armhole dart",
+		detail.ShoulderDart: "shoulder dart", detail.NeckDart: "neck dart",
+	}
+	dartEdges = map[string]string{
+		detail.SideDartPlace: "side", detail.FrenchDart: "side", detail.ArmholeDart: "armhole",
+		detail.ShoulderDart: "shoulder", detail.NeckDart: "neck",
+	}
+)
 
 // legEnd runs a dart leg on to the cutting line.
 func legEnd(tip, leg geom.Point, cut geom.Path) geom.Point {
@@ -160,38 +197,42 @@ func legEnd(tip, leg geom.Point, cut geom.Path) geom.Point {
 
 func (c cutter) back() pattern.Piece {
 	k := c.s.Known
-	hem := c.line("back.hem")
-	split := c.at("back.slit_top").Add(geom.Vector{Y: -rule.In(0.5).MM()})
-	top := c.at("back.neck_centre")
-	if split.Y <= top.Y {
-		split = top.Lerp(hem.End(), 0.5)
-	}
 	sides := append(
 		c.upperSides(theBack),
 		bench.Side{
 			Name: "side", Stitch: c.line("back.side"), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored,
 			SewnTo: pattern.EdgeRef{Piece: pattern.Front, Edge: "side"}, Role: pattern.RoleStitch,
 		},
-		bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Corner: pattern.Mirrored, Role: pattern.RoleStitch},
-		bench.Side{Name: "centre_back", Stitch: geom.Lines(hem.End(), split), Allowance: slitAllowance, Corner: pattern.Square, Role: pattern.RoleStitch},
-		bench.Side{Name: "centre_back", Stitch: geom.Lines(split, top), Allowance: k.Length("zip_allowance"), Role: pattern.RoleStitch},
 	)
-	p := closed(pattern.Back, "Back", pattern.Pair, sides)
+	cut := pattern.Pair
+	if detail.BackOnFold(k) {
+		cut = pattern.OnFold
+	}
+	p := closed(pattern.Back, "Back", cut, append(sides, c.centreSides(c.line("back.hem"))...))
 	c.commonMarks(&p, theBack, 2)
-	notch(&p, "centre_back", "zip end", c.at("back.zip_end"), 1)
-	notch(&p, "centre_back", "top of the opening", c.at("back.slit_top"), 1)
+	c.waistDarts(&p, theBack)
+	c.sideZipNotches(&p, 2)
+	c.backMarks(&p)
 	return p
 }
 
-// slitAllowance is the allowance of a plain slit (common practice).
-const slitAllowance = measure.Inch
+// backMarks are the marks of the centre back.
+func (c cutter) backMarks(p *pattern.Piece) {
+	if c.has("back.zip_end") {
+		notch(p, "centre_back", "zip end", c.at("back.zip_end"), 1)
+	}
+	if c.opens() {
+		notch(p, "centre_back", "top of the opening", c.at("back.slit_top"), 1)
+	}
+	c.openingFolds(p)
+}
 
 // commonMarks adds the notches and balance lines of a half.
 func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
-	notch(p, "armhole", "middle of the armhole", c.at(h.id("armhole_mid")), marks)
+	notch(p, "armhole", "middle of the armhole", c.moved(h.id("armhole_mid")), marks)
 	for _, d := range p.Darts {
 		for _, leg := range d.Ends {
-			p.Notches = append(p.Notches, pattern.Notch{At: leg, Edge: "side", Marks: 1, Into: degrees(leg.To(d.Tip)), Name: "dart leg"})
+			p.Notches = append(p.Notches, pattern.Notch{At: leg, Edge: dartEdges[detail.DartPlace(c.s.Known)], Marks: 1, Into: degrees(leg.To(d.Tip)), Name: "dart leg"})
 		}
 	}
 	waist, hip := c.at(h.id("waist")), c.at(h.id("hip"))
@@ -206,20 +247,24 @@ func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
 
 func (c cutter) neckFacing(h half) pattern.Piece {
 	k := c.s.Known
-	neck, outer := c.line(h.id("neck")), c.line(h.id("neck_facing"))
-	neckAllowance := max(0, k.Length("neck_allowance")-detail.FacingLess)
-	end := bench.Side{Name: "fold", Stitch: geom.Lines(outer.Start(), neck.Start()), Role: pattern.RoleFold}
+	neck, outer := c.closedLine(h.id("neck")), c.line(h.id("neck_facing"))
+	neckAllowance := max(0, k.Length("neck_allowance")-detail.Favour(k))
+	necks, top, corner := c.necks(h, neck, neckAllowance, h.piece)
+	end := bench.Side{Name: "fold", Stitch: geom.Lines(outer.Start(), top), Corner: corner, Role: pattern.RoleFold}
 	title, cut, marks := "Front neck facing", pattern.OnFold, 1
 	if h.back {
-		end = bench.Side{Name: "centre_back", Stitch: end.Stitch, Allowance: k.Length("zip_allowance"), Role: pattern.RoleStitch}
-		title, cut, marks = "Back neck facing", pattern.Pair, 2
+		title, marks = "Back neck facing", 2
 	}
-	p := closed(facingOf(h, "neck"), title, cut, []bench.Side{
-		{Name: "neck", Stitch: neck, Allowance: neckAllowance, SewnTo: pattern.EdgeRef{Piece: h.piece, Edge: "neck"}, Role: pattern.RoleStitch},
-		{Name: "shoulder", Stitch: geom.Lines(neck.End(), outer.End()), Allowance: k.Length("shoulder_allowance"), Role: pattern.RoleStitch},
-		{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},
+	if h.back && detail.Closure(k) == detail.ZipBehind {
+		end = bench.Side{Name: "centre_back", Stitch: end.Stitch, Allowance: k.Length("zip_allowance"), Role: pattern.RoleStitch}
+		cut = pattern.Pair
+	}
+	p := closed(facingOf(h, "neck"), title, cut, append(
+		necks,
+		bench.Side{Name: "shoulder", Stitch: c.shoulderOfFacing(h, neck, outer), Allowance: k.Length("shoulder_allowance"), Role: pattern.RoleStitch},
+		bench.Side{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},
 		end,
-	})
+	))
 	p.Also = []string{"interfacing"}
 	mid, _ := neck.At(neck.Length() / 2)
 	notch(&p, "neck", "middle of the neck", mid, marks)
@@ -228,7 +273,7 @@ func (c cutter) neckFacing(h half) pattern.Piece {
 
 func (c cutter) armholeFacing(h half) pattern.Piece {
 	k := c.s.Known
-	arm, outer := c.line(h.id("armhole")), c.line(h.id("armhole_facing"))
+	arm, outer := c.closedLine(h.id("armhole")), c.line(h.id("armhole_facing"))
 	title, marks := "Front armhole facing", 1
 	if h.back {
 		title, marks = "Back armhole facing", 2
@@ -237,8 +282,8 @@ func (c cutter) armholeFacing(h half) pattern.Piece {
 	p := closed(facingOf(h, "armhole"), title, pattern.Pair, []bench.Side{
 		{Name: "shoulder", Stitch: geom.Lines(outer.Start(), arm.Start()), Allowance: k.Length("shoulder_allowance"), Role: pattern.RoleStitch},
 		{
-			Name: "armhole", Stitch: arm, Allowance: max(0, k.Length("armhole_allowance")-detail.FacingLess),
-			SewnTo: pattern.EdgeRef{Piece: h.piece, Edge: "armhole"}, Role: pattern.RoleStitch,
+			Name: "armhole", Stitch: arm, Allowance: max(0, k.Length("armhole_allowance")-detail.Favour(k)),
+			SewnTo: c.armholeOf(h), Role: pattern.RoleStitch,
 		},
 		{Name: "side", Stitch: geom.Lines(arm.End(), outer.End()), Allowance: side, Role: pattern.RoleStitch},
 		{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},
@@ -253,7 +298,7 @@ func (c cutter) figures(h half) {
 	add := func(d pattern.Dimension) { c.s.Lengths = append(c.s.Lengths, d) }
 	for _, name := range []string{"neck", "shoulder", "armhole"} {
 		if c.has(h.id(name)) {
-			add(dim(h.piece, name, c.line(h.id(name)).Length()))
+			add(dim(h.piece, name, c.closedLine(h.id(name)).Length()))
 		}
 	}
 	if c.has(h.id("side")) {
@@ -267,22 +312,26 @@ func (c cutter) figures(h half) {
 	if c.s.Method == pattern.Thumb {
 		return
 	}
-	if c.has(h.id("dart_lower")) {
-		tip, up, low := c.at(h.id("dart_tip")), c.at(h.id("dart_upper")), c.at(h.id("dart_lower"))
+	if c.has(h.id("dart_lower")) && !detail.HasPanels(c.s.Known) {
+		tip := c.at(h.id("dart_tip"))
+		up, low := c.dartLegsOf()
 		add(dim(h.piece, "dart_intake", up.Dist(low)))
 		add(dim(h.piece, "dart_leg", tip.Dist(up)))
 		add(angle(h.piece, "dart_angle", rule.Degrees(rule.DartAngle(measure.Length(up.Dist(low)), measure.Length(tip.Dist(up))))))
 	}
 	if c.has(h.id("waist")) {
 		add(dim(h.piece, "waist_spare", c.at(h.id("waist")).X-rule.WaistWanted(c.s.Known).Result().MM()))
+		if taken := c.waistTaken(h); taken > 0 {
+			add(dim(h.piece, "waist_darts", taken))
+		}
 	}
 }
 
 // sides measures the side of a half, dart closed: on the straight figure,
 // and as it is drawn.
 func (c cutter) sides(h half) (straight, drawn float64) {
-	upper := 0.0
-	from := c.at(h.id("underarm"))
+	upper, drawn := 0.0, 0.0
+	from := under(c.has, c.at, h)
 	if end := "bust_side"; c.has(h.id(end)) {
 		upper = from.Dist(c.at(h.id(end)))
 		from = c.at(h.id(end))
@@ -291,7 +340,12 @@ func (c cutter) sides(h half) (straight, drawn float64) {
 		from = c.at(h.id("dart_lower"))
 	}
 	points := append([]geom.Point{from, c.at(h.id("waist")), c.at(h.id("hip"))}, thumbBelow(c.at, c.has, h)...)
-	return upper + ruled(points...), upper + c.line(h.id("side")).Length()
+	drawn = upper + c.line(h.id("side")).Length()
+	if !h.back && c.has("front.dart_corner") {
+		// The side dart is closed: its corner was drawn through.
+		drawn = c.line("front.side_upper").Length() + c.line("front.side").Length()
+	}
+	return upper + ruled(points...), drawn
 }
 
 // girths adds up what goes round her, both halves and both sides.
@@ -309,7 +363,14 @@ func (c cutter) girths() {
 	}
 	for _, g := range []struct{ name, point string }{{"bust", "underarm"}, {"waist", "waist"}, {"hip", "hip"}, {"hem", "hem_side"}} {
 		if c.has("front."+g.point) && c.has("back."+g.point) {
-			add(girth(g.name, 2*(c.at("front."+g.point).X+c.at("back."+g.point).X)))
+			round := c.at("front."+g.point).X + c.at("back."+g.point).X
+			switch {
+			case g.name == "waist":
+				round -= c.waistTaken(theFront) + c.waistTaken(theBack)
+			case g.name == "hem" && c.s.Method == pattern.Measured && detail.SkirtLine(c.s.Known) == detail.ALineSkirt:
+				round = c.line("front.hem").Length() + c.line("back.hem").Length()
+			}
+			add(girth(g.name, 2*round))
 		}
 	}
 }

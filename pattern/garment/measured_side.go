@@ -13,7 +13,7 @@ import (
 
 // sideSteps mark waist, hip and hem of one half.
 func sideSteps(h half) []bench.Step {
-	return []bench.Step{waist(h), hip(h), hem(h)}
+	return append([]bench.Step{waist(h), hip(h), hem(h)}, otherHems(h)...)
 }
 
 // lower is what the levels of a half lie lower than the back's.
@@ -53,6 +53,7 @@ func waist(h half) bench.Step {
 			}
 			p.Slip(measure.Measured("waist", p.K.Body(measure.WaistGirth)).Over(4), "The ease is left out.")
 			p.Slip(measure.Measured("waist", p.K.Body(measure.WaistGirth)).Over(4).Plus(measure.Of("ease", p.K.Length("ease_waist"))), "The whole ease was added to one quarter.")
+			p.Slip(rule.WaistWanted(p.K), "All the shaping was taken at the side; it may come in no more than the limit, and the rest hangs loose.")
 			if under := p.At(h.id("underarm")); h.back && y.MM()-under.Y < rule.In(5).MM() {
 				p.Refuse(pattern.Refused{
 					Code: "R6", Input: string(measure.BackNeckToWaist),
@@ -93,6 +94,7 @@ func hem(h half) bench.Step {
 		Needs:   levelNeeds(h, measure.WaistToHip),
 		Choices: []pattern.ChoiceID{"length", "hem_peg"},
 		Uses:    h.uses("hip", "hem_centre"),
+		If:      func(k pattern.Known) bool { return detail.SkirtLine(k) == detail.PeggedSkirt },
 		Draw: func(p *bench.Pen) {
 			at, centre := p.At(h.id("hip")), p.At(h.id("hem_centre"))
 			peg := p.K.Length("hem_peg")
@@ -106,6 +108,10 @@ func hem(h half) bench.Step {
 				return
 			}
 			side := detail.HemSide(at, measure.Length(centre.Y), peg)
+			if w := measure.Drawn("hip width", measure.Length(at.X)); peg > 0 {
+				p.Slip(w, "That is the hip width: the hem is narrowed by the peg.")
+				p.Slip(w.Plus(measure.Of("peg", peg)), "The peg was added; it makes the hem narrower, so it is taken off.")
+			}
 			p.Do("Measure {} out and {} down, and mark the hem at the side; join it to the hem at the "+h.centre+".", x, measure.Length(side.Y))
 			p.Point("hem_side", side)
 			p.Draw("hem", geom.Lines(side, centre), pattern.RoleStitch)
@@ -138,8 +144,9 @@ func dartSteps() []bench.Step {
 			Uses:    append(theFront.uses("underarm", "waist", "bust_point", "dart_upper"), "back.underarm", "back.waist"),
 			Draw:    drawDartLegs,
 		},
+		pinchStep(),
 		{
-			ID: "front.dart_cap", Piece: pattern.Front, Title: "Side dart, its cap", If: hasDart,
+			ID: "front.dart_cap", Piece: pattern.Front, Title: "Side dart, its cap", If: sideDart,
 			Why:   measure.Tell("The dart is pressed down. Its folded end must reach the seam, or there is a bite out of the side."),
 			Slip:  measure.Tell("Cutting straight from leg to leg: the fold does not reach the seam."),
 			Needs: needs,
@@ -242,14 +249,14 @@ func frontSide() []bench.Step {
 	}
 	do := "Join the marks of the side from the underarm to the hem: rounded at the waist, bowed over the hip, straight below."
 	darted, plain := step, step
-	darted.If = hasDart
+	darted.If = sideDart
 	darted.Uses = theFront.uses("underarm", "dart_upper", "dart_lower", "dart_cap", "waist", "hip", "hem_side")
 	darted.Draw = func(p *bench.Pen) {
 		p.Do(do)
-		p.Draw("side_upper", geom.Lines(p.At("front.underarm"), p.At("front.dart_upper")), pattern.RoleStitch)
+		p.Draw("side_upper", geom.Lines(under(p.Has, p.At, theFront), p.At("front.dart_upper")), pattern.RoleStitch)
 		p.Draw("side", side(p.K, p.At("front.dart_lower"), p.At("front.waist"), p.At("front.hip"), p.At("front.hem_side")), pattern.RoleStitch)
 	}
-	plain.If = func(k pattern.Known) bool { return !hasDart(k) }
+	plain.If = func(k pattern.Known) bool { return !hasDart(k) && !turned(k) }
 	plain.Uses = theFront.uses("underarm", "waist", "hip", "hem_side")
 	plain.Draw = func(p *bench.Pen) {
 		p.Do(do)

@@ -11,7 +11,12 @@ import (
 
 // upperSteps draw shoulder, neck and armhole of one half.
 func upperSteps(h half) []bench.Step {
-	return []bench.Step{shoulderEnd(h), neckPoint(h), neck(h), bustWidth(h), armholeMid(h), armhole(h)}
+	s := []bench.Step{shoulderEnd(h), neckPoint(h), neck(h)}
+	s = append(s, styledNeck(h)...)
+	if !h.back {
+		s = append(s, neckOpening())
+	}
+	return append(s, bustWidth(h), armholeMid(h), armhole(h))
 }
 
 // shoulderOf gathers the shoulder of a half from its marks.
@@ -89,6 +94,7 @@ func neck(h half) bench.Step {
 		Slip:    measure.Tell("Counting the depth from the neck point instead of the top line."),
 		Choices: []pattern.ChoiceID{depthID},
 		Uses:    h.uses("neck_point"),
+		If:      func(k pattern.Known) bool { return detail.NeckStyle(k, h.back) == detail.RoundNeckline },
 		Draw: func(p *bench.Pen) {
 			depth := p.K.Length(depthID)
 			s := shoulderOf(p, h)
@@ -202,8 +208,13 @@ func armhole(h half) bench.Step {
 		Slip: measure.Tell("A point under the arm, or a scoop at the shoulder."),
 		Uses: h.uses("shoulder_end", "armhole_mid", "underarm", "neck_base", "bone_end"),
 		Draw: func(p *bench.Pen) {
-			s := shoulderOf(p, h)
-			curve := detail.Armhole(s.End, s.Down, p.At(h.id("armhole_mid")), p.At(h.id("underarm")))
+			if scoopImpossible(p) {
+				return
+			}
+			curve := drawArmhole(p, h, p.At(h.id("underarm")))
+			if strapTooNarrow(p, h, curve) {
+				return
+			}
 			p.Do("Draw the armhole from the shoulder end through its middle to the underarm point.")
 			p.Sum(measure.Drawn("armhole", measure.Length(curve.Length())))
 			p.Draw("armhole", curve, pattern.RoleStitch)

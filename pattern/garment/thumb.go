@@ -54,6 +54,13 @@ func thumbLevels(h half) bench.Step {
 		waist, hip := rule.BackWaist(p.K).Result()+more, rule.BackHip(p.K).Result()+more
 		knee, hem := rule.Knee(p.K).Result()+more, p.K.Length("length")+more
 		p.Sum(rule.BackWaist(p.K).Plus(measure.Of("for the dart", more)))
+		p.Slip(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist)).Plus(measure.Of("for the dart", more)),
+			"That is counted from the nape; the top line lies {3/4 in} above it.")
+		if h.back {
+			p.Slip(rule.BackWaist(p.K).Plus(measure.Of("for the dart", rule.ThumbDart)), "That is the front's waist: the back has no dart, so it is {1 1/2 in} shorter.")
+		} else {
+			p.Slip(rule.BackWaist(p.K), "The {1 1/2 in} for the dart is left out: sewn, the front would be short.")
+		}
 		p.Do("From the top line down the "+h.centre+" mark: armhole line {}, bust {}, waist {}, hip {}, knee {}, hem {}.", arm, bust, waist, hip, knee, hem)
 		if thumbLevelsImpossible(p, waist-more, hip-more, knee-more, hem-more) {
 			return
@@ -214,6 +221,8 @@ func thumbArmholeMid() bench.Step {
 		Draw: func(p *bench.Pen) {
 			s, u := p.At("front.shoulder_end"), p.At("front.underarm")
 			x := p.Sum(measure.Drawn("shoulder end", measure.Length(s.X)).Minus(measure.Fixed(rule.ThumbHollow)))
+			p.Slip(measure.Drawn("shoulder end", measure.Length(s.X)), "That is straight below the shoulder end: the armhole is hollow there.")
+			p.Slip(measure.Drawn("shoulder end", measure.Length(s.X)).Plus(measure.Fixed(rule.ThumbHollow)), "The {1/2 in} was measured outwards; the hollow lies inside the line.")
 			mid := detail.ArmholeMid(s, measure.Length(u.Y), x)
 			p.Do("Rule down from the shoulder end to the armhole line, halve it at {} down, and mark {} out from the fold.", measure.Length(mid.Y), x)
 			if u.X-mid.X < rule.In(1).MM() {
@@ -261,6 +270,9 @@ func thumbDart() bench.Step {
 			low := up.Add(geom.Vector{Y: rule.ThumbDart.MM()})
 			x := p.Sum(rule.ThumbTip(p.K))
 			tip := out(x, (up.Y+low.Y)/2)
+			b := measure.Measured("bust", p.K.Body(measure.BustGirth))
+			p.Slip(b.Over(4).Minus(measure.Fixed(rule.ThumbDartLength)), "That is counted from the seam; the dart is {5 in} long from the cloth's edge.")
+			p.Slip(b.Over(8), "That is the middle of the bust line: the tip stops {1/2 in} short of it.")
 			sewn := geom.Vector{X: -rule.ThumbAllowance.MM()}
 			if up.X+sewn.X-tip.X < rule.In(1.5).MM() {
 				p.Refuse(pattern.Refused{

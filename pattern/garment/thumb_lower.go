@@ -17,9 +17,23 @@ func thumbPoint(h half, name, title, why, slip string, girth measure.ID, level f
 		Draw: func(p *bench.Pen) {
 			y, x := level(p.K).Result()+thumbLower(h), p.Sum(width(p.K))
 			p.Do("{} down, measure {} out from the "+h.centre+" and mark it.", y, x)
+			thumbSlips(p, name, girth)
 			p.Point(name, out(x, y.MM()))
 		},
 	}
+}
+
+// thumbSlips are what goes wrong with a width by thumb.
+func thumbSlips(p *bench.Pen, name string, girth measure.ID) {
+	if name == "knee" {
+		w := measure.Of("hip width", rule.ThumbHip(p.K).Result())
+		p.Slip(w, "That is the hip width: the knee lies {1 in} inside it.")
+		p.Slip(w.Minus(measure.Fixed(2*rule.ThumbKneeIn)), "That is {2 in} inside the hip; {1 in} is enough, or she could not walk.")
+		return
+	}
+	g := measure.Measured(name, p.K.Body(girth))
+	p.Slip(g.Over(4), "The {1 in} for the seam is left out.")
+	p.Slip(g.Over(2).Plus(measure.Of("allowance", rule.ThumbAllowance)), "Half of her was used; the cloth lies double, so a quarter is.")
 }
 
 func thumbWaist(h half) bench.Step {
@@ -123,6 +137,8 @@ func thumbOpening() bench.Step {
 		Draw: func(p *bench.Pen) {
 			slit, hem := p.K.Length("slit_height"), p.K.Length("length")
 			mark := p.Sum(measure.Of("opening", slit).Plus(measure.Of("hem", p.K.Length("hem_allowance"))))
+			p.Slip(measure.Of("opening", slit), "That is counted from the finished hem; the raw edge lies the hem lower.")
+			p.Slip(measure.Of("opening", slit).Plus(measure.Of("hem", 2*p.K.Length("hem_allowance"))), "The hem was added twice.")
 			p.Do("Mark the opening {} up from the raw edge. Chalk the centre back {} beyond the seam above it and {} below it.", mark, p.K.Length("zip_allowance"), rule.ThumbOverlap)
 			if waist := rule.BackWaist(p.K).Result(); hem-slit < waist {
 				p.Refuse(pattern.Refused{

@@ -27,11 +27,11 @@ func (c Chain) Pick(k pattern.Known) (measure.Working, measure.Sentence) {
 		}
 	}
 	work := c[used].Work(k)
-	words, args := "By the rule: {}, "+c[used].Source+".", []any{c[used].Name}
+	words, args := "By the rule: {}, "+c[used].Source+".", []any{measure.Tell(c[used].Name)}
 	for i, w := range c {
 		if i != used && w.known(k) {
 			words += " {} would give {}."
-			args = append(args, upper(w.Name), w.Work(k).Result())
+			args = append(args, measure.Tell(upper(w.Name)), w.Work(k).Result())
 		}
 	}
 	return work, measure.Tell(words, args...)

@@ -70,7 +70,7 @@ func DartIntakeWhy(k pattern.Known) measure.Sentence {
 // quarter inch below the middle of the knee.
 var Length = Chain{
 	{
-		Name: "1/4 below the middle of the knee", Source: "common practice, no source",
+		Name: "{1/4 in} below the middle of the knee", Source: "common practice, no source",
 		Needs: []measure.ID{measure.BackNeckToWaist, measure.WaistToKnee},
 		Work: func(k pattern.Known) measure.Working {
 			return BackWaist(k).Plus(measured(k, measure.WaistToKnee, "waist to knee")).Plus(fixed(0.25))
@@ -84,7 +84,7 @@ var Length = Chain{
 		},
 	},
 	{
-		Name: "40 in", Source: "from memory",
+		Name: "{40 in}", Source: "from memory",
 		Work: func(pattern.Known) measure.Working { return measure.Of("usual length", In(40)) },
 	},
 }

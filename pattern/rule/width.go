@@ -42,3 +42,48 @@ func HipEase(hip measure.Length) measure.Length {
 	}
 	return In(2)
 }
+
+// WaistSpare is what a quarter is wider at the waist than she wants, because
+// the side may come in only so far: ease, or cloth for a waist dart.
+func WaistSpare(k pattern.Known) measure.Working {
+	return measure.Of("waist width", WaistWidth(k).Result()).Minus(measure.Of("wanted", WaistWanted(k).Result()))
+}
+
+const (
+	// mostFrontWaist: a front waist dart of more shows as a point (ours).
+	mostFrontWaist = 0.875 * measure.Inch
+	// frontShare is the front's part of what half the waist has to spare,
+	// twice counted: 42 to 43 per cent of it (common practice, no source).
+	frontShare = 0.85
+	// dartSlope: a waist dart takes up no more than a fifth of the length of
+	// the half that it narrows over, or it points (common practice).
+	dartSlope = 5
+)
+
+// FrontWaistDart is the intake of the front waist dart, whose upper half may
+// be so long; zero where it is not worth sewing.
+func FrontWaistDart(spare, upperHalf measure.Length) measure.Length {
+	f := min(measure.Length(frontShare*spare.MM()).Near(Eighth), mostFrontWaist, MostWaistDart(upperHalf))
+	if f < leastDart-slack {
+		return 0
+	}
+	return f
+}
+
+// BackWaistDart is what the back takes up of what half the waist has to
+// spare, once the front has its dart; zero where it is not worth sewing.
+func BackWaistDart(spare, front measure.Length) measure.Length {
+	if b := 2*spare - front; b >= leastDart-slack {
+		return b
+	}
+	return 0
+}
+
+// MostWaistDart is the widest that a dart may be which narrows to nothing
+// over a length.
+func MostWaistDart(half measure.Length) measure.Length {
+	return max(0, (half / dartSlope).Down(Eighth))
+}
+
+// LeastWaistDart is the least that is worth sewing.
+const LeastWaistDart = leastDart

@@ -41,6 +41,9 @@ func levelsFinding(s *pattern.Sheet) pattern.Finding {
 	if byThumb(s) {
 		return thumbLevels(s, fw, bw)
 	}
+	if u, ok := s.Point(pattern.Front, "underarm_pinched"); ok {
+		fu = u // what a pinch turned up is sewn from there
+	}
 	upper, dart := s.Point(pattern.Front, "dart_upper")
 	if lower, ok := s.Point(pattern.Front, "dart_lower"); dart && ok {
 		front = fu.Dist(upper) + lower.Dist(fw)

@@ -33,6 +33,7 @@ func Checks() []Check {
 // Run performs every check on the sheet. A check that does not apply gives
 // one finding that says why.
 func Run(s *pattern.Sheet) []pattern.Finding {
+	s = whole(s)
 	checks := Checks()
 	out := make([]pattern.Finding, 0, len(checks)+8)
 	for _, c := range checks {

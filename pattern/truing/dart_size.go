@@ -14,6 +14,9 @@ var dartSize = Check{
 		if _, ok := s.Piece(pattern.Front); !ok {
 			return false, measure.Tell("The front is not cut from the draft yet.")
 		}
+		if panelled(s) {
+			return false, measure.Tell("The panel seam takes the dart.")
+		}
 		_, dart := sideDart(s)
 		if d0, known := surplus(s); !dart && !(known && d0 < leastDart) {
 			return false, measure.Tell("The front has no dart.")

@@ -40,6 +40,10 @@ func dartCap(s *pattern.Sheet, d *pattern.Dart) (pattern.Finding, bool) {
 	for i := range p.Edges {
 		if next := &p.Edges[(i+1)%len(p.Edges)]; p.Edges[i].Name == "dart" && next.Name != "dart" {
 			seam = next.Stitch.StartTangent()
+		} else if p.Edges[i].Name != "dart" && next.Name == "dart" && p.Edges[i].Stitch.End().Near(d.Legs[1], slack) {
+			// Pressed to the centre: the seam to lie along runs the other way.
+			seam = p.Edges[i].Stitch.EndTangent().Scale(-1)
+			break
 		}
 	}
 	folded := geom.MirrorIn(geom.Line{At: d.Legs[1], Dir: d.Tip.To(d.Legs[1])}).ApplyVector(d.Legs[1].To(d.Cap))
@@ -80,6 +84,9 @@ var dartAim = Check{
 		d, _ := sideDart(s)
 		fall := falls(middle(d), d.Tip)
 		out := one(fallFinding(s, d, fall))
+		if fromAbove(s) {
+			out = one(aimedDown(d))
+		}
 		bp, u := at(s, pattern.Front, "bust_point"), at(s, pattern.Front, "underarm")
 		if off := degrees(middle(d).To(d.Tip), middle(d).To(bp)); !byThumb(s) && (off > aimPass || d.Tip.X < bp.X-slack) {
 			f := steep("dart_off", off, aimPass)
@@ -99,6 +106,25 @@ var dartAim = Check{
 	},
 }
 
+// fromAbove says whether the dart comes from armhole, shoulder or neck.
+func fromAbove(s *pattern.Sheet) bool {
+	switch s.Pick("bust_dart") {
+	case "armhole", "shoulder", "neck":
+		return !byThumb(s)
+	}
+	return false
+}
+
+// aimedDown is what there is to say of a dart from above: it may fall as
+// steeply as it likes.
+func aimedDown(d *pattern.Dart) pattern.Finding {
+	fall := falls(middle(d), d.Tip)
+	return pattern.Finding{
+		Verdict: pattern.Pass, In: pattern.InDegrees, Got: fall, Want: fall, Where: on(pattern.Front, middle(d)),
+		Says: measure.Tell("Falls {} degrees from above to its tip, as it should.", tenth(fall)),
+	}
+}
+
 func fallFinding(s *pattern.Sheet, d *pattern.Dart, fall float64) pattern.Finding {
 	f := pattern.Finding{
 		Verdict: pattern.Pass, In: pattern.InDegrees, Got: fall, Want: fallMost,
@@ -115,6 +141,10 @@ func fallFinding(s *pattern.Sheet, d *pattern.Dart, fall float64) pattern.Findin
 	f.Says = measure.Tell("Falls {} degrees to its tip, {} at most: the bust point lies far below the underarm.", tenth(fall), fallMost)
 	f.Input = string(measure.SideNeckToBustPoint)
 	f.Cure = measure.Tell("Measure the side neck to the bust point again. If it is right, a French dart from lower down is better.")
+	if uses(s.Known, "bust_dart") && s.Pick("bust_dart") == "side" {
+		french := pattern.PickValue("french")
+		f.Input, f.Try = "bust_dart", &french
+	}
 	below := s.Length("side_dart_below")
 	lower := min(lowestDart, below+measure.Length(d.Tip.Y-middle(d).Y).Up(step(s)))
 	moved := middle(d)

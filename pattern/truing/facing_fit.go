@@ -15,12 +15,22 @@ var faced = []struct {
 	{pattern.FrontArmholeFacing, pattern.Front, "armhole"}, {pattern.BackArmholeFacing, pattern.Back, "armhole"},
 }
 
+// facedWhole pairs a facing that goes round neck and armhole in one with its
+// edges. It is of no one width, so only its lengths are judged.
+var facedWhole = []struct {
+	facing, piece pattern.PieceID
+	edge          string
+}{
+	{pattern.FrontFacing, pattern.Front, "neck"}, {pattern.BackFacing, pattern.Back, "neck"},
+	{pattern.FrontFacing, pattern.Front, "armhole"}, {pattern.BackFacing, pattern.Back, "armhole"},
+}
+
 // facingFit: a facing is as long as its edge, even in width, and does not
 // lie double with the next one.
 var facingFit = Check{
 	ID: "facing_fit", Title: "Facings fit",
 	Applies: func(s *pattern.Sheet) (bool, measure.Sentence) {
-		for _, f := range faced {
+		for _, f := range append(faced[:len(faced):len(faced)], facedWhole...) {
 			if _, ok := s.Piece(f.facing); ok {
 				return true, measure.Sentence{}
 			}
@@ -87,7 +97,7 @@ func trace(s *pattern.Sheet, id pattern.PieceID, edge string) tracing {
 // facingLength compares stitch lines; the worst pair is told.
 func facingLength(s *pattern.Sheet) pattern.Finding {
 	worst, first := pattern.Finding{}, true
-	for _, pair := range faced {
+	for _, pair := range append(faced[:len(faced):len(faced)], facedWhole...) {
 		p, ok := s.Piece(pair.facing)
 		garment, ok2 := s.Piece(pair.piece)
 		if !ok || !ok2 {

@@ -23,9 +23,10 @@ var waistGirth = Check{
 	Applies: girthApplies("waist", measure.WaistGirth),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		front, back := spareOf(s, pattern.Front), spareOf(s, pattern.Back)
-		out := one(girthFinding(s, "waist_girth", "waist", measure.WaistGirth, "ease_waist", 2*(front+back)))
-		if spare := max(front, back); spare > spareMost+slack {
-			out = append(out, waistSpare(s, out[0], spare, 2*(front+back)))
+		darts := waistDarts(s)
+		out := one(girthFinding(s, "waist_girth", "waist", measure.WaistGirth, "ease_waist", 2*(front+back-darts)))
+		if spare := max(front, back) - darts/2; spare > spareMost+slack {
+			out = append(out, waistSpare(s, out[0], spare, 2*(front+back-darts)))
 		}
 		if f, out2 := waistOut(s); out2 {
 			out = append(out, f)
@@ -57,6 +58,9 @@ func girthApplies(point string, id measure.ID) func(*pattern.Sheet) (bool, measu
 
 func girthFinding(s *pattern.Sheet, check, point string, id measure.ID, easeID pattern.ChoiceID, spare measure.Length) pattern.Finding {
 	got, body := roundAt(s, point), s.Body(id)
+	if point == "waist" {
+		got -= 2 * waistDarts(s)
+	}
 	var ease measure.Length
 	if !byThumb(s) {
 		ease = s.Length(easeID)
@@ -95,15 +99,29 @@ func spareOf(s *pattern.Sheet, id pattern.PieceID) measure.Length {
 	return max(0, d.Length)
 }
 
+// waistDarts is what darts and a shaped centre back take up at the waist on
+// half of the dress.
+func waistDarts(s *pattern.Sheet) measure.Length {
+	front, _ := s.Dimension(pattern.Front, "waist_darts")
+	back, _ := s.Dimension(pattern.Back, "waist_darts")
+	return front.Length + back.Length
+}
+
 func waistSpare(s *pattern.Sheet, round pattern.Finding, spare, whole measure.Length) pattern.Finding {
 	f := advice("waist_spare", spare, spareMost)
 	f.Where, f.Input = round.Where, "side_waist_limit"
 	f.Says = measure.Tell("{} and {}: hangs {} too wide at the waist.", measure.Length(round.Got), measure.Length(round.Got)-whole, whole)
 	f.Cure = measure.Tell("Pin two darts at the waist when she tries it on, front and back.")
+	if uses(s.Known, "waist_shaping") && s.Pick("waist_shaping") == "none" {
+		darts := pattern.PickValue("fisheye")
+		f.Cure = measure.Tell("Take it in with waist darts, front and back.")
+		f.Input, f.Try = "waist_shaping", &darts
+	}
 	limit := s.Length("side_waist_limit")
 	const most = 1.5 * inch // a side taken in more dives and drags (common practice)
 	if to := (limit + spare - spareMost).Up(step(s)); uses(s.Known, "side_waist_limit") && to <= most+slack {
-		f.Cure = measure.Tell("Take the side in more: {}. Or pin two darts at the waist when she tries it on.", change(s.Known, "side_waist_limit", to))
+		f.Input = "side_waist_limit"
+		f.Cure = measure.Tell("Take the side in more: {}. Or take waist darts.", change(s.Known, "side_waist_limit", to))
 		f.Try = try(s.Known, "side_waist_limit", to)
 	}
 	return f

@@ -31,16 +31,24 @@ func join(id, title, a, b string, pass, advise float64, line string, input patte
 			f.Where = on(pattern.Front, where)
 			f.Says = measure.Tell("{} and {} degrees, front and back: the "+line+" runs on within {}.", tenth(front), tenth(back), tenth(off(f)))
 			if f.Verdict == pattern.Pass {
-				return append(one(f), sewnCorner(s, id, a, b, line, advise)...)
+				return append(append(one(f), sewnCorner(s, id, a, b, line, advise)...), foldUp(s, id)...)
 			}
 			f.Says = measure.Tell("{} and {} degrees, front and back: the "+line+" has a corner of {} at the seam.", tenth(front), tenth(back), tenth(off(f)))
 			f.Cure, f.Input = measure.Tell(cure), string(input)
 			if id == "hem_join" {
 				cureHem(s, &f)
 			}
-			return one(f)
+			return append(one(f), foldUp(s, id)...)
 		},
 	}
+}
+
+// foldUp looks at the turned hem where the hem is joined.
+func foldUp(s *pattern.Sheet, id string) []pattern.Finding {
+	if id != "hem_join" {
+		return nil
+	}
+	return turnedHem(s)
 }
 
 // sewnCorner is a note by thumb, where lines are drawn smooth on the cutting

@@ -9,6 +9,9 @@ import (
 
 // neckRing is the sewn neck, all round.
 func neckRing(s *pattern.Sheet) measure.Length {
+	if g, ok := s.Girth("neck"); ok && neckOpening(s) > 0 {
+		return g // the edges leave out what a slit takes of them
+	}
 	return 2 * (along(piece(s, pattern.Front), "neck") + along(piece(s, pattern.Back), "neck"))
 }
 
@@ -30,8 +33,8 @@ var neckGirth = Check{
 		f.Says = measure.Tell("{} and {}, the ring and the base of her neck.", ring, base)
 		natural := !byThumb(s) && uses(s.Known, "neck_widening") && s.Length("neck_widening") < neckWidened-slack
 		switch short := base - ring; {
-		case natural && abs(short) <= neckNatural+slack:
-			f.Low, f.High, f.Limits = -neckNatural.MM(), neckNatural.MM(), true
+		case natural && abs(short) <= naturalBy(s)+slack:
+			f.Low, f.High, f.Limits = -naturalBy(s).MM(), naturalBy(s).MM(), true
 		case !natural && short <= slack:
 		case short > 0:
 			f.Code, f.Verdict = "neck_tight", pattern.Advise
@@ -43,7 +46,7 @@ var neckGirth = Check{
 			f.Says = measure.Tell("{} and {}: the neck stands {} off the base of her neck.", ring, base, -short)
 			f.Cure = measure.Tell("Measure the neck base again, with the cord close.")
 		}
-		return one(f)
+		return append(one(f), neckStyle(s)...)
 	},
 }
 

@@ -18,6 +18,19 @@ func zipOf(s *pattern.Sheet) measure.Length {
 	return s.Length("zip_length")
 }
 
+// otherClosure says that the dress has no zip behind.
+func otherClosure(s *pattern.Sheet) bool {
+	c := s.Pick("closure")
+	return !byThumb(s) && c != "" && c != "zip_back"
+}
+
+// zipBehind is the cure of a dress that she cannot get into.
+func zipBehind(f *pattern.Finding) {
+	v := pattern.PickValue("zip_back")
+	f.Input, f.Try = "closure", &v
+	f.Cure = measure.Tell("Close it with a zip behind.")
+}
+
 // placket is the opening that a neck wants to pass a head, before the inch
 // that cloth needs. Published example: head 22 and neck 20 ask for 1.
 func placket(head, ring measure.Length) measure.Length { return max(0, (head-ring)/2) }
@@ -33,7 +46,7 @@ var headPassage = Check{
 	}),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		head, proposed, _ := headOf(s)
-		ring, zip := neckRing(s), zipOf(s)
+		ring, zip := neckRing(s)+2*neckOpening(s), zipOf(s)
 		f := pattern.Finding{Verdict: pattern.Pass, Got: (ring + 2*zip).MM(), Want: (head + headOver).MM()}
 		f.Where = on(pattern.Back, piece(s, pattern.Back).Edges[0].Stitch.Start())
 		who := "head"
@@ -51,6 +64,10 @@ var headPassage = Check{
 			f.Says = measure.Tell("Neck {}, "+who+" {}: an opening of {} does not let her head through.", ring, head, zip)
 			f.Cure = measure.Tell("Open it more: {}.", change(s.Known, "zip_length", to))
 			f.Try = try(s.Known, "zip_length", to)
+			if otherClosure(s) {
+				f.Says = measure.Tell("Neck {}, "+who+" {}: her head does not go through.", ring, head)
+				zipBehind(&f)
+			}
 		}
 		return one(f)
 	},
@@ -79,7 +96,7 @@ var bodyPassage = Check{
 		return true, measure.Sentence{}
 	}),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
-		waist, bust, zip := roundAt(s, "waist"), s.Body(measure.BustGirth), zipOf(s)
+		waist, bust, zip := roundAt(s, "waist")-2*waistDarts(s), s.Body(measure.BustGirth), zipOf(s)
 		hip := at(s, pattern.Back, "hip")
 		neck, _ := s.SewnPoint(pattern.Back, "neck_centre")
 		end := neck
@@ -89,6 +106,8 @@ var bodyPassage = Check{
 		switch {
 		case waist >= bust+bodyOver-slack:
 			f.Says = measure.Tell("Waist {}, bust {}: it goes over her arms and bust.", waist, bust)
+		case s.Pick("closure") == "zip_side":
+			f.Says = measure.Tell("Waist {}, bust {}: the zip in the side opens it over bust and hips.", waist, bust)
 		case zip > 0 && above <= zipAbove+slack:
 			f.Got, f.Want = above.MM(), zipAbove.MM()
 			f.Says = measure.Tell("Waist {}, bust {}: the zip opens it to {} above the hip line.", waist, bust, above)
@@ -104,6 +123,11 @@ var bodyPassage = Check{
 			f.Says = measure.Tell("Waist {}, bust {}: too narrow to pull on, and the zip ends {} above the hip line.", waist, bust, above)
 			f.Cure = measure.Tell("A longer zip: {}.", change(s.Known, "zip_length", to))
 			f.Try = try(s.Known, "zip_length", to)
+			if otherClosure(s) {
+				f.Verdict = pattern.Fail
+				f.Says = measure.Tell("Waist {}, bust {}: too narrow to pull on, and nothing opens it.", waist, bust)
+				zipBehind(&f)
+			}
 		}
 		return one(f)
 	},

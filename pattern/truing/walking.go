@@ -56,7 +56,7 @@ var walking = Check{
 	}),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		w, _, _ := walkOf(s)
-		need, slit := w.Need(w.Step), s.Length("slit_height")
+		need, slit := w.Need(w.Step), slitOf(s)
 		f := pattern.Finding{Verdict: pattern.Pass, Got: w.HemGirth.MM(), Want: need.MM()}
 		f.Where = on(pattern.Back, at(s, pattern.Back, "hem_centre"))
 		stairs := measure.Tell("")
@@ -77,17 +77,44 @@ var walking = Check{
 	},
 }
 
+// slitOf is how high the hem opens at the centre back; zero where it is
+// closed.
+func slitOf(s *pattern.Sheet) measure.Length {
+	if closedHem(s) {
+		return 0
+	}
+	return s.Length("slit_height")
+}
+
+func closedHem(s *pattern.Sheet) bool { return !byThumb(s) && s.Pick("hem_opening") == "none" }
+
+// laidOver says that cloth is added at the opening: it cannot be of no
+// height.
+func laidOver(s *pattern.Sheet) bool {
+	switch s.Pick("hem_opening") {
+	case "vent", "kick_pleat", "inverted":
+		return !byThumb(s)
+	}
+	return false
+}
+
 // cureSlit raises the slit, or where there is no room for it takes the peg
 // back.
 func cureSlit(s *pattern.Sheet, w rule.Walk, f *pattern.Finding) {
 	to := w.LeastOpening(w.Step)
+	if closedHem(s) && to <= w.MostOpening() {
+		slit := pattern.PickValue("slit")
+		f.Cure = measure.Tell("Open the hem at the centre back by a slit.")
+		f.Input, f.Try = "hem_opening", &slit
+		return
+	}
 	if to <= w.MostOpening() {
 		f.Cure = measure.Tell("Open it higher: {}.", change(s.Known, "slit_height", to))
 		f.Try = try(s.Known, "slit_height", to)
 		return
 	}
 	f.Cure = measure.Tell("There is no room for a slit of {} below the zip and the hip line: widen the hem.", to)
-	if uses(s.Known, "hem_peg") && s.Length("hem_peg") > 0 {
+	if line := s.Pick("skirt_line"); uses(s.Known, "hem_peg") && s.Length("hem_peg") > 0 && (line == "" || line == "pegged") {
 		f.Input = "hem_peg"
 		f.Cure = measure.Tell("There is no room for a slit of {}; widen the hem: {}.", to, change(s.Known, "hem_peg", 0))
 	}
@@ -98,14 +125,14 @@ func cureSlit(s *pattern.Sheet, w rule.Walk, f *pattern.Finding) {
 var slitHeight = Check{
 	ID: "slit_height", Title: "Slit height",
 	Applies: all(hemPoints, func(s *pattern.Sheet) (bool, measure.Sentence) {
-		if s.Length("slit_height") <= 0 {
+		if slitOf(s) <= 0 {
 			return false, measure.Tell("There is no slit.")
 		}
 		return true, measure.Sentence{}
 	}),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		w, known, _ := walkOf(s)
-		slit := s.Length("slit_height")
+		slit := slitOf(s)
 		most := min(w.HipAbove-slitClear, w.ZipAbove-slitClear, slitMost)
 		f := pattern.Finding{Verdict: pattern.Pass, Got: slit.MM(), Want: most.MM(), Input: ""}
 		top := at(s, pattern.Back, "hem_centre")
@@ -143,6 +170,10 @@ func cureHeight(s *pattern.Sheet, f *pattern.Finding, least, most measure.Length
 		to = min(least, most)
 	}
 	switch {
+	case to <= 0 && laidOver(s):
+		none := pattern.PickValue("none")
+		f.Cure = measure.Tell("There is no room for an opening here: close the hem.")
+		f.Input, f.Try = "hem_opening", &none
 	case to <= 0:
 		f.Cure = measure.Tell("There is no room for a slit here: leave it out, {}.", change(s.Known, "slit_height", 0))
 		f.Try = try(s.Known, "slit_height", 0)

@@ -1,0 +1,145 @@
+package detail
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/geom"
+	"chalkfold/pattern/rule"
+)
+
+// How the skirt runs from the hip to the hem.
+const (
+	PeggedSkirt   = "pegged"
+	StraightSkirt = "straight"
+	ALineSkirt    = "a_line"
+)
+
+// SkirtLine is how the skirt runs below the hip; by thumb the figure says it.
+func SkirtLine(k pattern.Known) string { return picked(k, "skirt_line", PeggedSkirt) }
+
+// HemNarrower is how much each quarter of the hem is narrower than the hip,
+// by the measured method; negative where it is wider.
+func HemNarrower(k pattern.Known) measure.Length {
+	switch SkirtLine(k) {
+	case StraightSkirt:
+		return 0
+	case ALineSkirt:
+		return -k.Length("hem_flare")
+	}
+	return k.Length("hem_peg")
+}
+
+// FlaredHem is the hem of a skirt that widens: straight from the centre, and
+// turned square to the side over its last two inches, so that it hangs level.
+// It runs from the side to the centre.
+func FlaredHem(side, hip, centre geom.Point) geom.Path {
+	long := side.Dist(centre)
+	b := side.Lerp(centre, 2*inch/long)
+	p := hip.To(side).Unit().Right()
+	return geom.Path{geom.Curve(side, side.Add(p.Scale(2*inch/3)), b.Lerp(side, 1.0/3), b)}.Then(geom.Lines(b, centre))
+}
+
+// How the hem opens at the centre back.
+const (
+	NoOpening     = "none"
+	SlitOpening   = "slit"
+	VentOpening   = "vent"
+	KickPleat     = "kick_pleat"
+	InvertedPleat = "inverted"
+)
+
+// HemOpening is how the hem opens; by thumb it is a slit.
+func HemOpening(k pattern.Known) string { return picked(k, "hem_opening", SlitOpening) }
+
+// UsualOpening is the usual finished height of an opening (common practice,
+// no source): the more cloth lies over it, the higher it must be to open.
+func UsualOpening(k pattern.Known) measure.Length {
+	switch HemOpening(k) {
+	case NoOpening:
+		return 0
+	case VentOpening:
+		return rule.In(7)
+	case KickPleat:
+		return rule.In(8)
+	case InvertedPleat:
+		return rule.In(9)
+	}
+	return usualOpening
+}
+
+// VentWidth is what a vent extends: an overlap of 1 1/2 and 1/2 to turn in
+// (common practice).
+const VentWidth = 2 * measure.Inch
+
+// Extension is the cloth that an opening adds beyond the centre back, from
+// the hem up and back to the centre. Folds are the lines that it is folded
+// on; Sewn says that its edge is a seam.
+type Extension struct {
+	Line  geom.Path
+	Folds []geom.Segment
+	Sewn  bool
+}
+
+// OpeningExtension draws the extension of an opening whose top lies at a
+// level, and whose hem ends at a point of the centre line.
+func OpeningExtension(kind string, hem geom.Point, top float64, depth measure.Length) (Extension, bool) {
+	at := func(x, y float64) geom.Point { return geom.Point{X: x, Y: y} }
+	fold := func(x float64) geom.Segment { return geom.Straight(at(x, top), at(x, hem.Y)) }
+	d := depth.MM()
+	switch kind {
+	case VentOpening:
+		w := VentWidth.MM()
+		return Extension{Line: geom.Lines(at(-w, hem.Y), at(-w, top), at(0, top-0.5*inch)), Folds: []geom.Segment{fold(0)}}, true
+	case KickPleat:
+		return Extension{Line: geom.Lines(at(-d, hem.Y), at(-d, top), at(0, top)), Folds: []geom.Segment{fold(0)}, Sewn: true}, true
+	case InvertedPleat:
+		return Extension{
+			Line:  geom.Lines(at(-2*d, hem.Y), at(-2*d, top), at(0, top-0.5*inch)),
+			Folds: []geom.Segment{fold(0), fold(-d)}, Sewn: true,
+		}, true
+	}
+	return Extension{}, false
+}
+
+// hemAllowance is less where the hem widens: turned up, its raw edge is longer
+// than the skirt there and must be eased (common practice, no source).
+var hemAllowance = pattern.Choice{
+	ID: "hem_allowance", Title: "Hem", Says: "Cloth turned up at the hem.", Group: "Allowances", Kind: pattern.KindLength,
+	After: []pattern.ChoiceID{"skirt_line"},
+	Default: func(k pattern.Known) pattern.Default {
+		if SkirtLine(k) != ALineSkirt {
+			return usualLength(2.5)
+		}
+		return pattern.Default{
+			Value:   pattern.LengthValue(rule.In(1.5)),
+			Because: measure.Tell("A hem that widens is turned up less: its raw edge is longer than the skirt there and must be eased."),
+		}
+	},
+	Limits: between(0.5, 4),
+}
+
+// hemChoices are the line of the skirt and the kind of its opening.
+var hemChoices = []pattern.Choice{
+	{
+		ID: "skirt_line", Title: "Skirt", Says: "How the skirt runs from the hip to the hem.", Group: "Hem",
+		Kind: pattern.KindPick, Methods: onlyMeasured, Default: pick(PeggedSkirt),
+		Options: []pattern.Option{
+			{Value: PeggedSkirt, Title: "Pegged", Says: "A little narrower at the hem than at the hip."},
+			{Value: StraightSkirt, Title: "Straight", Says: "As wide at the hem as at the hip."},
+			{Value: ALineSkirt, Title: "A-line", Says: "Wider at the hem than at the hip."},
+		},
+	},
+	length("hem_flare", "Hem", "Hem widened by", "How much each quarter of an A-line hem is wider than the hip.", 1.5, 1, 2, pattern.Measured),
+	{
+		ID: "hem_opening", Title: "Kind of hem opening", Says: "How the hem opens at the centre back, so that she can walk.", Group: "Opening",
+		Kind: pattern.KindPick, Methods: onlyMeasured, Default: pick(SlitOpening),
+		Options: []pattern.Option{
+			{Value: NoOpening, Title: "None", Says: "The seam is closed; the hem itself must be wide enough."},
+			{Value: SlitOpening, Title: "Slit", Says: "The seam is left open, its edges turned."},
+			{Value: VentOpening, Title: "Vent", Says: "One side laps over the other."},
+			{Value: KickPleat, Title: "Kick pleat", Says: "Both sides extended, sewn together and pressed to one side."},
+			{Value: InvertedPleat, Title: "Inverted pleat", Says: "Cloth folded in behind the seam on both sides."},
+		},
+	},
+	length("pleat_depth", "Opening", "Pleat depth", "How deep each fold of a pleat at the hem is.", 2, 2, 3, pattern.Measured),
+}

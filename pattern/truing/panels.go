@@ -1,0 +1,67 @@
+package truing
+
+import (
+	"chalkfold/measure"
+	"chalkfold/pattern"
+)
+
+// panelEase is how much longer a side panel may be than the centre panel, to
+// be eased over the bust (common practice, no source).
+const panelEase = 0.375 * inch
+
+// whole is the sheet with its panels put together again: edges of the front
+// are those of both its panels, each ring begun at its hem so that what runs
+// into each other stays side by side. Without panels it is the sheet itself.
+func whole(s *pattern.Sheet) *pattern.Sheet {
+	if !panelled(s) {
+		return s
+	}
+	joined := *s
+	joined.Pieces = append([]pattern.Piece(nil), s.Pieces...)
+	for i := range joined.Pieces {
+		p := &joined.Pieces[i]
+		if p.ID != pattern.Front && p.ID != pattern.Back {
+			continue
+		}
+		first := 0
+		for first < len(p.Edges) && p.Edges[first].Name != "hem" {
+			first++
+		}
+		edges := append(append([]pattern.Edge(nil), p.Edges[first:]...), p.Edges[:first]...)
+		if side, ok := s.Piece(p.ID + "_side"); ok {
+			edges = append(edges, side.Edges...)
+		}
+		p.Edges = edges
+	}
+	return &joined
+}
+
+// panelled says whether seams part the front into panels.
+func panelled(s *pattern.Sheet) bool {
+	_, front := s.Piece(pattern.FrontSide)
+	_, back := s.Piece(pattern.BackSide)
+	return front || back
+}
+
+// panelSeams compares both edges of each panel seam; silent where they meet.
+func panelSeams(s *pattern.Sheet) []pattern.Finding {
+	var out []pattern.Finding
+	for _, id := range []pattern.PieceID{pattern.Front, pattern.Back} {
+		side, ok := s.Piece(id + "_side")
+		centre, ok2 := s.Piece(id)
+		if !ok || !ok2 {
+			continue
+		}
+		got := along(side, "panel")
+		want := along(centre, "panel") - got // both edges stand in the whole front
+		f := limits{-pairPass, panelEase, -pairAdvise, panelEase}.compare("panel_seams", got, want)
+		if f.Verdict == pattern.Pass {
+			continue
+		}
+		f.Where, f.Input = on(side.ID, middleOf(side, "panel")), "panel_seam"
+		f.Says = measure.Tell("{} and {}: the side panel of the "+string(id)+" is {} {} than the centre panel.", got, want, abs(got-want), longer(got-want))
+		f.Cure = measure.Tell("Walk the panels along each other, and draw the side panel flatter over the bust.")
+		out = append(out, f)
+	}
+	return out
+}
