@@ -1,0 +1,101 @@
+package lay
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"chalkfold/measure"
+	"chalkfold/testdata/golden"
+)
+
+func TestTheLayIsSaidByTape(t *testing.T) {
+	var b strings.Builder
+	for _, c := range []struct {
+		name string
+		unit measure.Unit
+		p    Problem
+	}{
+		{"folded lengthwise, inches", measure.In, toy(Lengthwise)},
+		{"flat, centimetres", measure.Cm, toy(Flat)},
+		{"flat, every other piece turned, centimetres", measure.Cm, Problem{Cloth: toyCloth(Flat), Items: turnedToys()}},
+		{"to the middle, centimetres, with nap", measure.Cm, toy(ToMiddle)},
+	} {
+		c.p.Cloth.Nap = strings.Contains(c.name, "nap")
+		c.p.Cloth.Tape = steps(c.unit.Step())
+		fmt.Fprintf(&b, "%s\n", c.name)
+		l, err := Shelf(c.p) // a lay that no change of the search touches
+		require.NoError(t, err)
+		for _, s := range Say(c.p, l) {
+			fmt.Fprintf(&b, "  %s\n", s.In(c.unit))
+		}
+	}
+	golden.Check(t, "said.txt", b.String())
+}
+
+// turnedToys are the toys, all but the front and the pocket turned.
+func turnedToys() []Item {
+	items := toyItems()
+	items[1].Turns, items[2].Turns = []int{180}, []int{180}
+	return items
+}
+
+func TestEachNumberSaidComesFromTheOutline(t *testing.T) {
+	p := toy(Lengthwise)
+	p.Cloth.Tape = atTape(0.125)
+	l := solved(t, p)
+	said := ""
+	for _, s := range Say(p, l) {
+		said += s.In(measure.In) + "\n"
+	}
+	for i := range l.Placed {
+		q := &l.Placed[i]
+		lo, hi := bounds(q.Outline)
+		for _, v := range []int64{lo.Y, hi.Y} {
+			require.Contains(t, said, measure.In.Tape(length(v)))
+		}
+	}
+}
+
+func TestWhatIsLeftOverIsFree(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := someProblem(t)
+		l, err := Shelf(p)
+		require.NoError(t, err)
+		w, h, ok := leftOver(&p.Cloth, &l)
+		if !ok {
+			return
+		}
+		used := 0.0
+		for i := range l.Placed {
+			used += float64(twiceArea(l.Placed[i].Outline)) / 2
+		}
+		wide := float64(p.Cloth.Width)
+		if p.Cloth.Fold != Flat {
+			wide /= 2
+		}
+		require.LessOrEqual(t, float64(w)*float64(h)+used, wide*float64(l.Length)*(1+1e-9))
+	})
+}
+
+func TestAKeptLayIsTheSameLay(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := someProblem(t)
+		l, err := Solve(p, Options{Evaluations: 2000})
+		require.NoError(t, err)
+		var placed []Placed
+		for _, q := range l.Placed {
+			q.Outline, q.Layers = nil, 0
+			placed = append(placed, q)
+		}
+		kept, errs := Kept(p, placed)
+		require.Empty(t, errs)
+		require.Equal(t, l.Placed, kept.Placed)
+		require.LessOrEqual(t, kept.Length, l.Length)
+	})
+	_, errs := Kept(toy(Flat), []Placed{{Item: 4, Copy: 1}})
+	require.NotEmpty(t, errs)
+}
