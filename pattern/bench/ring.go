@@ -42,7 +42,6 @@ func Ring(sides []Side) (edges []pattern.Edge, stitch, cut geom.Path) {
 			}
 		}
 	}
-	own := make([]geom.Path, len(sides)) // an edge's part of the cut line
 	bridges := make([]geom.Path, len(sides))
 	for i := range sides {
 		j := (i + 1) % len(sides)
@@ -57,11 +56,10 @@ func Ring(sides []Side) (edges []pattern.Edge, stitch, cut geom.Path) {
 		}
 	}
 	for i, s := range sides {
-		own[i] = cuts[i]
 		stitch = stitch.Then(s.Stitch)
 		cut = cut.Then(cuts[i]).Then(bridges[i])
 		edges = append(edges, pattern.Edge{
-			Name: s.Name, Stitch: s.Stitch, Cut: own[i], Allowance: s.Allowance,
+			Name: s.Name, Stitch: s.Stitch, Cut: cuts[i], Allowance: s.Allowance,
 			Corner: s.Corner, SewnTo: s.SewnTo, Role: s.Role,
 		})
 	}
