@@ -57,6 +57,15 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 	if a.Take != nil {
 		add(m.takeUp(*a.Take))
 	}
+	if a.Done != nil {
+		m.d.Learn(*a.Done)
+	}
+	if a.Study != nil {
+		add(m.study(*a.Study))
+	}
+	if a.Seat != 0 {
+		add(m.seat(a.Seat))
+	}
 	if a.Set != nil {
 		add(m.set(*a.Set))
 	}
@@ -101,21 +110,25 @@ func (m *Model) goTo(id desk.StageID) tea.Cmd {
 	return cmd
 }
 
-// takeUp puts another session on the desk; the rescue copy of the one before
-// was either saved or declined.
+// takeUp opens another session. Where it takes the place of the one before,
+// the rescue copy of that one was declined with it.
 func (m *Model) takeUp(o desk.Opened) tea.Cmd {
-	before := m.latest.Load()
+	settled := m.settle()
+	before := m.d.Store()
 	m.take(o)
-	drop := m.guard(func() tea.Msg {
-		m.files.Lock()
-		defer m.files.Unlock()
-		before.store.DropRescue()
-		return nil
-	})
-	if m.d.Unsaved() {
-		return tea.Sequence(drop, m.rescueSoon())
+	if !o.Anew {
+		return tea.Batch(settled, m.rescueIfUnsaved())
 	}
-	return drop
+	return tea.Sequence(settled, m.dropCopies([]desk.Work{{Store: before}}), m.rescueIfUnsaved())
+}
+
+// rescueIfUnsaved lets a rescue copy come due where there is something to
+// rescue.
+func (m *Model) rescueIfUnsaved() tea.Cmd {
+	if unsaved(*m.latest.Load()) {
+		return m.rescueSoon()
+	}
+	return nil
 }
 
 // set changes the looks.
@@ -131,10 +144,10 @@ func (m *Model) set(s desk.Settings) tea.Cmd {
 	return tea.DisableMouse
 }
 
-// leave leaves at once if all is saved, else asks.
+// leave leaves at once if all is saved, else asks, once for all that is open.
 func (m *Model) leave() tea.Cmd {
 	cmd := m.settle()
-	if !m.d.Unsaved() {
+	if len(m.d.AllUnsaved()) == 0 {
 		return tea.Batch(cmd, m.quit(false))
 	}
 	m.over = append(m.over, overlay.Leave(m.d))
@@ -144,16 +157,14 @@ func (m *Model) leave() tea.Cmd {
 // quit ends the program. Declined work needs no rescue copy any more.
 func (m *Model) quit(declined bool) tea.Cmd {
 	m.leaving = true
-	w := m.latest.Load()
+	all := m.d.Works()
+	drop := m.dropCopies(all)
 	if declined {
-		m.latest.Store(&work{store: w.store, job: w.job})
+		for i := range all {
+			all[i].Unsaved = false
+		}
+		m.latest.Store(&all)
 	}
-	drop := m.guard(func() tea.Msg {
-		m.files.Lock()
-		defer m.files.Unlock()
-		w.store.DropRescue()
-		return nil
-	})
 	return tea.Sequence(drop, tea.Quit)
 }
 

@@ -10,6 +10,10 @@
 //	size     one line above, one message line, one footer, the rest to the
 //	         stage (frame.go, line.go)
 //
+// Several clients may be open at once: each has a bay with its own six stages
+// (model.go), and leaving asks once about all of them. The projector lies over
+// everything (projecting.go); the bench below waits as it was.
+//
 // Files are only touched in commands (save.go, rescue.go). Every command and
 // goroutine runs behind one guard (guard.go), so that whatever fails, the work
 // is rescued, the terminal restored and a plain sentence said (run.go).

@@ -55,7 +55,7 @@ func (m *Model) lines() []string {
 		return desk.Block(o.View(whole), whole)
 	case m.small():
 		return m.tooSmall()
-	case o != nil && o.Covers():
+	case o != nil && (o.Covers() || m.d.Projecting):
 		return desk.Block(o.View(whole), whole)
 	}
 	body := desk.Rect{Columns: m.cols, Rows: m.rows - 3}

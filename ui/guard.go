@@ -57,8 +57,8 @@ func (m *Model) stop(f *fault) tea.Cmd {
 // keepWork writes the rescue copy of unsaved work, if there is any, and says
 // where it is.
 func (m *Model) keepWork() (says string) {
-	w := m.latest.Load()
-	if w == nil || !w.unsaved {
+	all := m.latest.Load()
+	if all == nil || !unsaved(*all) {
 		return ""
 	}
 	defer func() {
@@ -66,7 +66,7 @@ func (m *Model) keepWork() (says string) {
 			says = m.d.Tell(text.RescueNoWrite, r)
 		}
 	}()
-	if err := m.copy(w); err != nil {
+	if err := m.copy(*all); err != nil {
 		return m.d.Tell(text.RescueNoWrite, err)
 	}
 	return m.d.Tell(text.RescueWritten, session.RescueDir()) + " " + m.d.Tell(text.CrashNext)

@@ -45,7 +45,13 @@ func (m *Model) key(msg tea.KeyMsg) tea.Cmd {
 
 // press is one key.
 func (m *Model) press(name string, rs []rune) tea.Cmd {
-	id, ok := m.d.Keys.ByKey(m.where(), name)
+	id, ok := m.learnKey(name)
+	if !ok {
+		id, ok = m.d.Keys.ByKey(m.where(), name)
+	}
+	if p := m.onProjector(); p != nil {
+		return m.pressOn(p, name, rs, id, ok)
+	}
 	switch {
 	case m.small() && m.top() == nil:
 		return m.pressSmall(id)
@@ -69,20 +75,34 @@ func (m *Model) typed(k desk.Key) tea.Cmd {
 	if o := m.top(); o != nil {
 		return m.fulfil(o.Type(k), o)
 	}
-	if s := m.stage(); s.Typing() {
+	s := m.stage()
+	if p := m.pupil(); p != nil && p.Asking() {
+		return m.fulfil(p.AskType(k), s)
+	}
+	if s.Typing() {
 		return m.fulfil(s.Type(k), s)
 	}
 	return nil
 }
 
+// placed is a stage that works by other keys for a while: at a question, in a
+// lesson. The zero place is its usual one.
+type placed interface{ Where() keys.Where }
+
 // where is the place whose keys work now.
 func (m *Model) where() keys.Where {
 	switch {
+	case m.onProjector() != nil:
+		return keys.Projector
 	case m.top() != nil:
 		return keys.Overlay
 	case m.small():
 		return keys.NotTyping
-	case m.stage().Typing():
+	}
+	if p, ok := m.stage().(placed); ok && p.Where() != keys.Everywhere {
+		return p.Where()
+	}
+	if m.stage().Typing() {
 		return keys.Field
 	}
 	return places[m.at-1]
@@ -98,23 +118,20 @@ func (m *Model) do(id keys.ID) tea.Cmd {
 	if to, ok := digits[id]; ok {
 		return m.digit(to, id)
 	}
+	if why := m.hidden(id); why != "" {
+		m.projector().Note(m.d.Tell(text.NotNow, why))
+		return nil
+	}
+	if cmd, ok := m.learn(id); ok {
+		return cmd
+	}
+	if o := m.window(id); o != nil {
+		return m.lay(o)
+	}
 	switch id {
-	case keys.Help:
-		return m.lay(overlay.Help(m.d, m.offers()))
-	case keys.Commands:
-		return m.lay(overlay.Commands(m.d, m.offers()))
-	case keys.Open, keys.Clients:
-		return m.lay(overlay.Open(m.d))
-	case keys.First:
-		return m.lay(overlay.Start(m.d))
-	case keys.Settings:
-		return m.lay(overlay.Settings(m.d))
-	case keys.Compare:
-		return m.lay(overlay.Compare(m.d))
-	case keys.Words:
-		return m.lay(overlay.Words(m.d))
-	case "steps":
-		return m.lay(overlay.Steps(m.d, m.draft.Step(), m.toStep))
+	case keys.Class:
+		o := overlay.Class(m.d)
+		return tea.Batch(m.lay(o), m.fulfil(o.Do(id), o))
 	case keys.SaveAs:
 		return tea.Batch(m.settle(), m.lay(overlay.SaveAs(m.d)))
 	case keys.Save:
@@ -131,6 +148,8 @@ func (m *Model) do(id keys.ID) tea.Cmd {
 		return m.leaveKey()
 	case keys.NewClient:
 		return m.newClient()
+	case keys.Project:
+		return m.project()
 	case keys.PutToSleep:
 		return tea.Suspend
 	}
@@ -138,6 +157,31 @@ func (m *Model) do(id keys.ID) tea.Cmd {
 		return cmd
 	}
 	return m.pass(id)
+}
+
+// window is the overlay that an action opens, nil if it opens none.
+func (m *Model) window(id keys.ID) desk.Overlay {
+	switch id {
+	case keys.Help:
+		return overlay.Help(m.d, m.help())
+	case keys.Commands:
+		return overlay.Commands(m.d, m.offers())
+	case keys.Open:
+		return overlay.Open(m.d)
+	case keys.Clients:
+		return overlay.Clients(m.d, m.stepOf)
+	case keys.First:
+		return overlay.Start(m.d)
+	case keys.Settings:
+		return overlay.Settings(m.d)
+	case keys.Compare:
+		return overlay.Compare(m.d)
+	case keys.Words:
+		return overlay.Words(m.d)
+	case "steps":
+		return overlay.Steps(m.d, m.draft.Step(), m.toStep)
+	}
+	return nil
 }
 
 // pass hands an action to the top overlay or the stage.
@@ -219,14 +263,9 @@ func (m *Model) leaveKey() tea.Cmd {
 	return m.leave()
 }
 
-// newClient begins with an empty tape list.
+// newClient begins with an empty tape list; the client before stays open.
 func (m *Model) newClient() tea.Cmd {
-	cmd := m.settle()
-	next := desk.Opened{Saved: pattern.Job{Unit: m.d.Unit()}}
-	if m.d.Unsaved() {
-		return tea.Batch(cmd, m.lay(overlay.Switch(m.d, &next)))
-	}
-	return tea.Batch(cmd, m.takeUp(next))
+	return m.takeUp(desk.Opened{Saved: pattern.Job{Unit: m.d.Unit()}, Says: m.d.Tell(text.StartBegun)})
 }
 
 // looks are the actions that change how things look.
@@ -238,6 +277,9 @@ func (m *Model) looks(id keys.ID) (tea.Cmd, bool) {
 		m.d.Say(text.GlyphsNow, s.Glyphs)
 	case keys.NextTheme:
 		s.Theme = s.Theme.Next()
+		if m.d.Projecting {
+			s.Theme = m.d.Settings.Theme.Swap()
+		}
 		m.d.Say(text.ThemeNow, s.Theme.Name())
 	case keys.Mouse:
 		s.Mouse = !s.Mouse

@@ -7,41 +7,49 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
-	"chalkfold/pattern"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/overlay"
 	"chalkfold/ui/session"
 	"chalkfold/ui/stage"
+	"chalkfold/ui/text"
 )
 
 // Model is the whole workbench.
 type Model struct {
-	d      *desk.Desk
-	draft  *stage.Draft
-	stages [6]desk.Stage
-	at     desk.StageID
-	over   []desk.Overlay
-	cols   int
-	rows   int
-	spans  []span // what can be clicked on line 1 and in the footer
+	d     *desk.Desk
+	*bay  // of the session on the desk
+	bays  map[desk.SeatID]*bay
+	over  []desk.Overlay
+	shows projecting
+	cols  int
+	rows  int
+	spans []span // what can be clicked on line 1 and in the footer
 
 	interrupted time.Time // the last Ctrl+C
 	leaving     bool
 	fault       *fault
 
-	files  *sync.Mutex           // one file work at a time
-	latest *atomic.Pointer[work] // what would have to be rescued now
+	files  *sync.Mutex                  // one file work at a time
+	latest *atomic.Pointer[[]desk.Work] // what would have to be rescued now
 	rescue rescuing
 	pixels func() (aspect float64, ok bool)
 	send   func(tea.Msg) // from outside Update
 	later  func(time.Duration, tea.Msg) tea.Cmd
 }
 
-// work is the job on the desk as others than Update may see it.
-type work struct {
-	store   desk.Store
-	job     pattern.Job
-	unsaved bool
+// bay is where she works on one session: its six stages, each with where she
+// was in it.
+type bay struct {
+	draft  *stage.Draft
+	stages [6]desk.Stage
+	at     desk.StageID
+	step   int // the step shown when she left
+}
+
+func newBay(d *desk.Desk) *bay {
+	b := &bay{draft: stage.NewDraft(d), at: desk.Measure}
+	b.stages = [6]desk.Stage{stage.NewMeasure(d), stage.NewStyle(d), b.draft, stage.NewTrue(d), stage.NewLay(d), stage.NewCut(d)}
+	return b
 }
 
 // hearer is who asked for a Run.
@@ -56,8 +64,8 @@ type answered struct {
 // NewModel is a workbench with an empty desk. Take puts a session on it.
 func NewModel(set desk.Settings) *Model {
 	d := desk.New(set)
-	m := &Model{d: d, at: desk.Measure, draft: stage.NewDraft(d), files: &sync.Mutex{}, latest: &atomic.Pointer[work]{}, later: later}
-	m.stages = [6]desk.Stage{stage.NewMeasure(d), stage.NewStyle(d), m.draft, stage.NewTrue(d), stage.NewLay(d), stage.NewCut(d)}
+	m := &Model{d: d, bay: newBay(d), files: &sync.Mutex{}, latest: &atomic.Pointer[[]desk.Work]{}, later: later}
+	m.bays = map[desk.SeatID]*bay{d.At(): m.bay}
 	m.note()
 	return m
 }
@@ -67,19 +75,67 @@ func (m *Model) Take(s *session.Session) {
 	m.take(desk.Opened{Store: s, Path: s.Path, Saved: s.Job})
 }
 
-// take puts another session on the desk and begins anew with it.
+// take puts another session on the desk and begins anew with it; one that is
+// open already is as she left it.
 func (m *Model) take(o desk.Opened) {
-	m.d.Take(o)
-	d := m.d
-	m.draft = stage.NewDraft(d)
-	m.stages = [6]desk.Stage{stage.NewMeasure(d), stage.NewStyle(d), m.draft, stage.NewTrue(d), stage.NewLay(d), stage.NewCut(d)}
-	m.over = nil
-	m.at = desk.Measure
-	if o.Go != desk.NoStage {
+	fresh := true
+	m.step = m.draft.Step()
+	if o.Anew {
+		m.d.Take(o)
+	} else {
+		fresh = m.d.Open(o)
+	}
+	m.d.Message, m.d.Warn = o.Says, false
+	if fresh {
+		delete(m.bays, m.d.At())
+	} else {
+		m.d.Say(text.WasOpen, m.d.Name())
+	}
+	m.sit()
+	if fresh && o.Go != desk.NoStage {
 		m.at = o.Go
 	}
-	d.Message, d.Warn = o.Says, false
 	m.note()
+}
+
+// sit goes to the bay of the session on the desk.
+func (m *Model) sit() {
+	b := m.bays[m.d.At()]
+	if b == nil {
+		b = newBay(m.d)
+		m.bays[m.d.At()] = b
+	}
+	m.bay = b
+	m.over = nil
+}
+
+// seat goes to another open session, with what was typed here accepted.
+func (m *Model) seat(to desk.SeatID) tea.Cmd {
+	if to == m.d.At() {
+		m.over = nil
+		return nil
+	}
+	cmd := m.settle()
+	m.step = m.draft.Step()
+	if m.d.Switch(to) {
+		m.sit()
+		m.d.Say(text.SeatNow, m.d.Client())
+		m.note()
+	}
+	return cmd
+}
+
+// stepOf is the step that an open session stands at, and how many it has.
+func (m *Model) stepOf(id desk.SeatID) (at, of int) {
+	b := m.bays[id]
+	switch {
+	case b == nil:
+		return 0, 0
+	case id == m.d.At():
+		return m.draft.Step(), len(m.d.Sheet().Steps)
+	}
+	of = len(m.d.SheetOf(m.d.JobOf(id)).Steps)
+	return min(b.step, of), of
 }
 
 // Offer lays the question about rescued work over the first screen.
@@ -94,7 +150,8 @@ func (m *Model) Begin() { m.over = append(m.over, overlay.Start(m.d)) }
 
 // note keeps what would have to be rescued where a signal finds it.
 func (m *Model) note() {
-	m.latest.Store(&work{m.d.Store(), m.d.Job(), m.d.Unsaved()})
+	all := m.d.Works()
+	m.latest.Store(&all)
 }
 
 func (m *Model) stage() desk.Stage { return m.stages[m.at-1] }
@@ -117,7 +174,9 @@ func (m *Model) Update(msg tea.Msg) (next tea.Model, cmd tea.Cmd) {
 			next, cmd = m, m.stop(newFault(r))
 		}
 	}()
-	return m, m.update(msg)
+	cmd = m.update(msg)
+	m.curtain()
+	return m, cmd
 }
 
 func (m *Model) update(msg tea.Msg) tea.Cmd {
@@ -134,6 +193,8 @@ func (m *Model) update(msg tea.Msg) tea.Cmd {
 		return m.hear(msg)
 	case saved:
 		return m.savedNow(msg)
+	case released:
+		m.release(msg)
 	case rescueDue:
 		return m.rescueNow()
 	case rescued:

@@ -1,14 +1,33 @@
 package ui
 
 import (
+	"slices"
+
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/text"
 )
 
-// offers are all actions as they stand now: those of the overlay or the stage
-// first, then those of the whole workbench.
+// offers are all actions as they stand now: those of the stage first, on the
+// projector its own, then those of the whole workbench.
 func (m *Model) offers() []desk.Offer {
+	if p := m.projector(); p != nil {
+		return m.with(p.Actions(), keys.Everywhere)
+	}
+	return m.with(m.acts(), keys.Everywhere, keys.NotTyping)
+}
+
+// help are the actions of what is on top: what can be done here.
+func (m *Model) help() []desk.Offer {
+	o := m.top()
+	if o == nil || m.onProjector() != nil {
+		return m.offers()
+	}
+	return m.with(o.Actions(), keys.Everywhere)
+}
+
+// with adds what works in these places to the actions of one.
+func (m *Model) with(own []desk.Offer, places ...keys.Where) []desk.Offer {
 	var out []desk.Offer
 	seen := map[keys.ID]bool{}
 	add := func(o desk.Offer) {
@@ -17,11 +36,11 @@ func (m *Model) offers() []desk.Offer {
 			out = append(out, o)
 		}
 	}
-	for _, o := range m.stage().Actions() {
+	for _, o := range own {
 		add(o)
 	}
 	for _, a := range m.d.Keys {
-		if a.Where == keys.Everywhere || a.Where == keys.NotTyping {
+		if slices.Contains(places, a.Where) {
 			add(desk.Offer{ID: a.ID, WhyNot: m.whyNot(a.ID), Quiet: true})
 		}
 	}
@@ -30,6 +49,9 @@ func (m *Model) offers() []desk.Offer {
 
 // whyNot says why an action of the workbench is not possible now.
 func (m *Model) whyNot(id keys.ID) string {
+	if why := m.hidden(id); why != "" {
+		return why
+	}
 	switch id {
 	case keys.Undo:
 		if !m.d.CanUndo() {
@@ -39,6 +61,8 @@ func (m *Model) whyNot(id keys.ID) string {
 		if !m.d.CanRedo() {
 			return m.d.Tell(text.NothingToRedo)
 		}
+	case keys.Accept:
+		return m.d.Tell(text.NothingToTake)
 	case keys.OtherUnit:
 		return m.d.Tell(text.NoOtherUnit)
 	}
@@ -55,7 +79,7 @@ func (m *Model) footer() []desk.Offer {
 	if o := m.top(); o != nil {
 		own = o.Actions()
 	} else {
-		own = m.stage().Actions()
+		own = m.acts()
 	}
 	var out []desk.Offer
 	said := map[string]bool{}

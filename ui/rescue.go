@@ -5,6 +5,7 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
+	"chalkfold/ui/desk"
 	"chalkfold/ui/text"
 )
 
@@ -46,19 +47,45 @@ func (m *Model) rescueNow() tea.Cmd {
 		return nil
 	}
 	m.rescue.writing = true
-	w := m.latest.Load()
-	return m.guard(func() tea.Msg { return rescued{m.copy(w)} })
+	all := *m.latest.Load()
+	return m.guard(func() tea.Msg { return rescued{m.copy(all)} })
 }
 
-// copy writes or drops the copy of some work.
-func (m *Model) copy(w *work) error {
+// copy writes the copies of unsaved work and drops those of saved work.
+func (m *Model) copy(all []desk.Work) error {
 	m.files.Lock()
 	defer m.files.Unlock()
-	if !w.unsaved {
-		w.store.DropRescue()
-		return nil
+	var wrong error
+	for _, w := range all {
+		if !w.Unsaved {
+			w.Store.DropRescue()
+		} else if err := w.Store.WriteRescue(w.Job); err != nil {
+			wrong = err
+		}
 	}
-	return w.store.WriteRescue(w.job)
+	return wrong
+}
+
+// dropCopies takes the copies of work away that was saved or given up.
+func (m *Model) dropCopies(all []desk.Work) tea.Cmd {
+	return m.guard(func() tea.Msg {
+		m.files.Lock()
+		defer m.files.Unlock()
+		for _, w := range all {
+			w.Store.DropRescue()
+		}
+		return nil
+	})
+}
+
+// unsaved says that there is anything to rescue.
+func unsaved(all []desk.Work) bool {
+	for _, w := range all {
+		if w.Unsaved {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *Model) rescueDone(r rescued) tea.Cmd {
@@ -77,9 +104,9 @@ func (m *Model) rescueDone(r rescued) tea.Cmd {
 func (m *Model) rescueAndQuit() tea.Cmd {
 	m.settle()
 	m.leaving = true
-	w := m.latest.Load()
+	all := *m.latest.Load()
 	return tea.Sequence(m.guard(func() tea.Msg {
-		_ = m.copy(w) // said after the screen is gone, by keepWork
+		_ = m.copy(all) // said after the screen is gone, by keepWork
 		return nil
 	}), tea.Quit)
 }

@@ -12,6 +12,8 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
+	"chalkfold/measure"
+	"chalkfold/pattern"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
@@ -20,6 +22,7 @@ import (
 // Options of the workbench.
 type Options struct {
 	Session  *session.Session // nil: the first screen
+	Unit     measure.Unit     // of a new client; a session has its own
 	Settings desk.Settings
 	In       *os.File // nil: the terminal's standard input
 	Out      *os.File // nil: standard output
@@ -46,7 +49,7 @@ func Run(o Options) int {
 	}
 	m := NewModel(o.Settings)
 	m.pixels = func() (float64, bool) { return cellAspect(o.Out) }
-	begin(m, o.Session)
+	begin(m, o.Session, o.Unit)
 	p := tea.NewProgram(m, programOptions(o)...)
 	m.send = func(msg tea.Msg) { start(func() { p.Send(msg) }, func(fault) {}) }
 	caught := make(chan os.Signal, 2)
@@ -61,9 +64,10 @@ func Run(o Options) int {
 
 // begin puts the session on the desk and offers work that was rescued: with a
 // file only its own, without one all there is.
-func begin(m *Model, s *session.Session) {
+func begin(m *Model, s *session.Session, u measure.Unit) {
 	left := session.FindRescues()
 	if s == nil {
+		m.take(desk.Opened{Saved: pattern.Job{Unit: u}})
 		m.Begin()
 		m.Offer(left)
 		return
@@ -120,8 +124,8 @@ func wait(m *Model, p *tea.Program, caught, got chan os.Signal, done chan struct
 	select {
 	case <-done:
 	case s := <-caught:
-		if w := m.latest.Load(); w.unsaved {
-			_ = m.copy(w) // tried again, and said, when the screen is gone
+		if all := *m.latest.Load(); unsaved(all) {
+			_ = m.copy(all) // tried again, and said, when the screen is gone
 		}
 		got <- s
 		p.Quit()

@@ -9,9 +9,11 @@ const reach = 4
 
 // Label writes words beside a dot. It takes the first of eight spots where
 // they cover neither a line nor other words and keep a cell of air all round;
-// then the first with air at both ends; then one farther off with a leader
-// line. If there is no room at all it writes nothing and says false. Grid dots
-// may be covered.
+// then the first with air at both ends; then one where only faint lines give
+// way; then one farther off with a leader line. What is newest, chosen or
+// doubtful is written over lines before it goes unsaid, never over words. If
+// there is no room at all it writes nothing and says false. Grid dots may be
+// covered.
 func (c *Canvas) Label(x, y float64, s string, pen Pen) bool {
 	dx, dy, ok := c.nearest(x, y)
 	n := Width(s)
@@ -20,26 +22,50 @@ func (c *Canvas) Label(x, y float64, s string, pen Pen) bool {
 	}
 	cw, ch := c.glyphs.Cell()
 	at := spot{col: dx / cw, row: dy / ch, n: n}
-	for _, above := range [...]int{1, 0} {
-		for _, way := range spots {
-			// A mark may fill two cells: then the label stands one farther.
-			for gap := 1; gap <= 2; gap++ {
-				if p := at.moved(way, 1, gap); c.free(p, above, at) {
+	for _, w := range [...]ways{{1, Grid}, {0, Grid}, {0, Faint}} {
+		if p, ok := c.beside(at, w); ok {
+			c.Text(p.col, p.row, s, pen)
+			return true
+		}
+	}
+	for _, gives := range [...]Pen{Grid, Faint} {
+		for far := 2; far <= reach; far++ {
+			for _, way := range spots {
+				if p := at.moved(way, far, far); c.free(p, ways{0, gives}, at) && c.leader(at, p, way) {
 					c.Text(p.col, p.row, s, pen)
 					return true
 				}
 			}
 		}
 	}
-	for far := 2; far <= reach; far++ {
-		for _, way := range spots {
-			if p := at.moved(way, far, far); c.free(p, 0, at) && c.leader(at, p, way) {
-				c.Text(p.col, p.row, s, pen)
-				return true
+	if pen < Selected {
+		return false
+	}
+	p, ok := c.beside(at, ways{0, Alarm})
+	if ok {
+		c.Text(p.col, p.row, s, pen)
+	}
+	return ok
+}
+
+// ways is how much air a label wants above and below, and the highest pen
+// whose lines give way to it.
+type ways struct {
+	above int
+	gives Pen
+}
+
+// beside is the first of the eight spots that is free. A mark may fill two
+// cells: then the label stands one farther.
+func (c *Canvas) beside(at spot, w ways) (spot, bool) {
+	for _, way := range spots {
+		for gap := 1; gap <= 2; gap++ {
+			if p := at.moved(way, 1, gap); c.free(p, w, at) {
+				return p, true
 			}
 		}
 	}
-	return false
+	return spot{}, false
 }
 
 // spot is where a label of n cells begins.
@@ -62,11 +88,11 @@ func (p spot) moved(way [2]int, rows, gap int) spot {
 
 // free tells whether a label may stand here: its own cells and those at both
 // ends empty, and so many rows above and below. The mark itself may be near.
-func (c *Canvas) free(p spot, above int, mark spot) bool {
+func (c *Canvas) free(p spot, w ways, mark spot) bool {
 	if p.col < 0 || p.row < 0 || p.col+p.n > c.cols || p.row >= c.rows {
 		return false
 	}
-	for row := p.row - above; row <= p.row+above; row++ {
+	for row := p.row - w.above; row <= p.row+w.above; row++ {
 		for col := p.col - 1; col <= p.col+p.n; col++ {
 			if row < 0 || row >= c.rows || col < 0 || col >= c.cols {
 				continue
@@ -74,7 +100,7 @@ func (c *Canvas) free(p spot, above int, mark spot) bool {
 			if row != p.row && abs(row-mark.row) <= 1 && abs(col-mark.col) <= 1 {
 				continue
 			}
-			if c.taken(row*c.cols + col) {
+			if c.taken(row*c.cols+col, w.gives) {
 				return false
 			}
 		}
@@ -82,8 +108,8 @@ func (c *Canvas) free(p spot, above int, mark spot) bool {
 	return true
 }
 
-func (c *Canvas) taken(i int) bool {
-	return c.words[i] != 0 || (c.dots[i] != 0 && c.pens[i] > Grid)
+func (c *Canvas) taken(i int, gives Pen) bool {
+	return c.words[i] != 0 || (c.dots[i] != 0 && c.pens[i] > gives)
 }
 
 // leader draws a faint line from the mark to the label, unless other words

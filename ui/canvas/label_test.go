@@ -37,11 +37,28 @@ func TestLabelWithoutRoomIsLeftOut(t *testing.T) {
 		c.Line(0, float64(y), 11, float64(y), Line)
 	}
 	before := c.String(Palette{})
-	require.False(t, c.Label(5, 5, "here", Newest))
+	require.False(t, c.Label(5, 5, "here", Words))
 	require.False(t, c.Label(5, 5, "", Newest))
 	require.False(t, c.Label(500, 5, "here", Newest))
 	require.False(t, c.Label(5, 5, "far too long a label", Newest))
 	require.Equal(t, before, c.String(Palette{}))
+}
+
+func TestFaintLinesGiveWayAndTheNewestIsAlwaysSaid(t *testing.T) {
+	for _, pen := range []Pen{Faint, Line} {
+		c := New(12, 3, Braille)
+		for y := range 12 {
+			c.Line(0, float64(y), 23, float64(y), pen)
+		}
+		require.Equal(t, pen == Faint, c.Label(0, 5, "here", Words))
+		c.Clear()
+		for y := range 12 {
+			c.Line(0, float64(y), 23, float64(y), pen)
+		}
+		require.True(t, c.Label(0, 5, "here", Newest))
+		require.True(t, c.Label(0, 5, "overthere", Newest))
+		require.Regexp(t, `\bhere`, c.String(Palette{}), "but never over words")
+	}
 }
 
 func TestLeaderLineAsLastResort(t *testing.T) {

@@ -79,7 +79,10 @@ type Ask struct {
 	Do    keys.ID        // do this action as if its key had been pressed
 	Say   string         // the message line
 	Warn  bool           // Say is about something that went wrong
-	Take  *Opened        // take up another session
+	Take  *Opened        // open another session; that on the desk stays open
+	Done  *Running       // a page of a lesson is done
+	Study *Running       // go to a page of a lesson; without an id: no more
+	Seat  SeatID         // put one of the open sessions on the desk
 	Save  *Save          // save, and say so on the message line
 	Set   *Settings      // change the looks
 	Leave bool           // leave the program, asking if anything is unsaved
@@ -94,15 +97,15 @@ type Opened struct {
 	Job   *pattern.Job // other work on it, from a rescue copy; nil: Saved
 	Says  string       // for the message line: "Opened anna.chalkfold.toml."
 	Go    StageID      // where to begin; NoStage: Measure
+	Anew  bool         // in place of the one on the desk: the file was read again
 }
 
 // Save says how to save. The zero Save writes to the session's own file and
 // asks for a name if it has none, or what to do if the file was changed
 // elsewhere.
 type Save struct {
-	Path string  // under another name, which becomes the session's own
-	Over bool    // whatever stands there
-	Then *Opened // and then take up this
+	Path string // under another name, which becomes the session's own
+	Over bool   // whatever stands there
 }
 
 // Answer comes back from Run to the stage or overlay that asked; it carries

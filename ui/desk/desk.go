@@ -19,6 +19,7 @@ type Store interface {
 	Save(job pattern.Job) error
 	SaveOver(job pattern.Job) error
 	SaveAs(path string, job pattern.Job) error
+	SaveAsOver(path string, job pattern.Job) error
 	WriteRescue(job pattern.Job) error
 	DropRescue()
 }
@@ -32,7 +33,8 @@ type Settings struct {
 	Aspect float64 // height of a cell to its width
 }
 
-// Desk holds the work. Only the root changes it.
+// Desk holds the work: one session that is worked on, and others that lie
+// ready. Only the root changes it.
 type Desk struct {
 	Settings Settings
 	Words    text.Catalogue
@@ -45,15 +47,10 @@ type Desk struct {
 	Projecting bool // the projector is on
 	Private    bool // sums name her measures instead of giving them
 
-	store   Store
-	path    string
-	job     pattern.Job
-	saved   pattern.Job
-	opened  pattern.Job
-	unsaved bool
+	*seat   // the session on the desk
+	seats   []*seat
+	given   SeatID // the last one given
 	version int
-	past    []change
-	future  []change
 	sheets  sheets
 }
 
@@ -72,22 +69,6 @@ func New(s Settings) *Desk {
 	d := &Desk{Settings: s, Keys: Keys(), Now: time.Now, Private: true}
 	d.Take(Opened{})
 	return d
-}
-
-// Take puts another session on the desk; the history is empty again.
-func (d *Desk) Take(o Opened) {
-	if o.Store == nil {
-		o.Store = session.New(o.Path, o.Saved)
-	}
-	d.store, d.path = o.Store, o.Path
-	d.saved, d.job = o.Saved, o.Saved
-	if o.Job != nil {
-		d.job = *o.Job
-	}
-	d.opened = d.saved
-	d.past, d.future = nil, nil
-	d.version++
-	d.unsaved = !same(d.job, d.saved)
 }
 
 // Job is the work as it stands.
@@ -139,20 +120,27 @@ func (d *Desk) Stem() string {
 	return session.Stem(d.path)
 }
 
-// Client is the client's name, or words for one who has none yet.
-func (d *Desk) Client() string {
+// Client is the client's name, or words for one who has none yet. Before a
+// class she has no name.
+func (d *Desk) Client() string { return d.nameOf(d.seat) }
+
+func (d *Desk) nameOf(s *seat) string {
 	switch {
-	case d.job.Client.Name != "":
-		return d.job.Client.Name
-	case d.Empty():
+	case d.Projecting && d.Private && s.job.Client.Name != "":
+		return d.Words.Say(text.PrivateName)
+	case s.job.Client.Name != "":
+		return s.job.Client.Name
+	case s.empty():
 		return d.Words.Say(text.NoClient)
 	}
 	return d.Words.Say(text.Unnamed)
 }
 
 // Empty says that nothing has been measured or chosen.
-func (d *Desk) Empty() bool {
-	return d.path == "" && d.job.Body.Len() == 0 && len(d.job.Style.IDs()) == 0 && d.job.Client.Name == ""
+func (d *Desk) Empty() bool { return d.seat.empty() }
+
+func (s *seat) empty() bool {
+	return s.path == "" && s.job.Body.Len() == 0 && len(s.job.Style.IDs()) == 0 && s.job.Client.Name == ""
 }
 
 // Change puts a new job in place of the old one. It says whether anything
@@ -163,7 +151,7 @@ func (d *Desk) Change(job pattern.Job, says string) bool {
 	}
 	d.past = append(d.past, change{d.job, says})
 	d.future = nil
-	d.set(job)
+	d.put(job)
 	return true
 }
 
@@ -188,24 +176,14 @@ func (d *Desk) turn(from, to *[]change) (string, bool) {
 	c := (*from)[n-1]
 	*from = (*from)[:n-1]
 	*to = append(*to, change{d.job, c.says})
-	d.set(c.job)
+	d.put(c.job)
 	return c.says, true
 }
 
-func (d *Desk) set(job pattern.Job) {
+func (d *Desk) put(job pattern.Job) {
 	d.job = job
 	d.version++
 	d.unsaved = !same(job, d.saved)
-}
-
-// MarkSaved notes that this job is now in the file. It may be an older one
-// than that on the desk: saving runs beside the work.
-func (d *Desk) MarkSaved(job pattern.Job, path string) {
-	d.saved = job
-	if path != "" {
-		d.path = path
-	}
-	d.unsaved = !same(d.job, d.saved)
 }
 
 // Say puts a sentence on the message line.

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"runtime"
 	"slices"
 
 	"chalkfold/ui/keys"
@@ -9,8 +10,7 @@ import (
 // asked are the rows of the key table that no screen of this version answers:
 // they belong to rooms that are built later and are neither shown nor live.
 var asked = []keys.ID{
-	keys.Project, keys.Class, keys.Lessons, keys.CopyOut, keys.HideNumbers,
-	"word", "ask-first", "what-if", "true-what-if", "answer", "skip",
+	keys.CopyOut,
 	"piece-next", "piece-left", "piece-right", "piece-up", "piece-down", "pin", "turn-piece", "flaw", "search-on", "remnant", "stop-lay",
 }
 
@@ -18,7 +18,7 @@ var asked = []keys.ID{
 func Keys() keys.Set {
 	var out keys.Set
 	for _, a := range keys.Table() {
-		if a.Where == keys.Projector || slices.Contains(asked, a.ID) {
+		if slices.Contains(asked, a.ID) || a.ID == keys.PutToSleep && runtime.GOOS == "windows" { // which has no such sleep
 			continue
 		}
 		out = append(out, a)

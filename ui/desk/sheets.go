@@ -26,7 +26,7 @@ const few = 4
 // it is made where it is needed and kept until the job changes.
 func (d *Desk) Sheet() *pattern.Sheet {
 	if d.sheets.now == nil || d.sheets.version != d.version {
-		d.sheets.now, d.sheets.version = d.SheetOf(d.job), d.version
+		d.sheets.now, d.sheets.version = d.SheetOf(d.Drafted()), d.version
 	}
 	return d.sheets.now
 }

@@ -22,6 +22,7 @@ const (
 	Cut
 	Projector
 	Overlay
+	Lesson
 	numWheres
 )
 
@@ -39,6 +40,7 @@ var whereTitles = [numWheres]string{
 	Cut:        "Cut",
 	Projector:  "On the projector",
 	Overlay:    "In a list or window",
+	Lesson:     "While a lesson runs",
 }
 
 // Wheres are all places, in the order help shows them.

@@ -16,6 +16,7 @@ var footers = [numWheres][]ID{
 	Cut:        {"write", "tick", "variant-next"},
 	Projector:  {"show-next", "show-back", "blank", "show-end"},
 	Overlay:    {"choose", "row-down", "close"},
+	Lesson:     {"page-next", "page-back", "lesson-end"},
 }
 
 // Footer is the actions to show at the foot of a place: up to four of its own,

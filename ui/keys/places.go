@@ -34,6 +34,15 @@ var draft = []Action{
 var question = []Action{
 	{ID: "answer", Keys: []string{"enter"}, Shown: "Enter", Title: "Answer", Foot: "Answer", Where: Question, Special: Accept, Says: "Give the answer; with nothing typed, the next hint.", Synonyms: []string{"hint"}},
 	{ID: "skip", Keys: []string{"esc"}, Shown: "Esc", Title: "Skip the question", Foot: "Skip", Where: Question, Special: Back, Says: "Leave the question and show the step."},
+	{ID: "question-back", Keys: []string{"pgup"}, Shown: "PgUp", Title: "Back without an answer", Foot: "Back", Where: Question, Says: "Go back a step or a page; the question stays as it was."},
+}
+
+// lesson are the keys of a running lesson. They come before those of the stage
+// that shows its page.
+var lesson = []Action{
+	{ID: "page-next", Keys: []string{" ", "right", "pgdown"}, Shown: "Space, Right or PgDn", Title: "Next page", Foot: "Next page", Where: Lesson, Says: "Go on to the next page of the lesson.", Synonyms: []string{"forward", "go on"}},
+	{ID: "page-back", Keys: []string{"left", "pgup"}, Shown: "Left or PgUp", Title: "Page before", Foot: "Back", Where: Lesson, Says: "Go back a page; nothing is lost.", Synonyms: []string{"previous"}},
+	{ID: "lesson-end", Keys: []string{"esc"}, Shown: "Esc", Title: "Leave the lesson", Foot: "Leave it", Where: Lesson, Special: Back, Says: "Leave the lesson; it goes on at this page another time.", Synonyms: []string{"stop", "pause"}},
 }
 
 var truing = []Action{

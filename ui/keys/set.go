@@ -13,7 +13,7 @@ type Set []Action
 // Table is a copy of the whole table, in the order of help.
 func Table() Set {
 	var all Set
-	for _, part := range [][]Action{everywhere, field, stages, table, draft, question, truing, lay, cut, projector, overlay} {
+	for _, part := range [][]Action{everywhere, field, stages, table, draft, question, lesson, truing, lay, cut, projector, overlay} {
 		all = append(all, part...)
 	}
 	for i := range all {

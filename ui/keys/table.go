@@ -31,6 +31,7 @@ const (
 	Clients     ID = "clients"
 	Class       ID = "class"
 	Lessons     ID = "lessons"
+	Faults      ID = "faults"
 	Compare     ID = "compare"
 	Words       ID = "words"
 	Settings    ID = "settings"
@@ -83,9 +84,10 @@ var everywhere = []Action{
 	{ID: First, Title: "First screen", Where: Everywhere, Says: "Go to the five ways to begin.", Synonyms: []string{"start", "home", "welcome"}},
 	{ID: NewClient, Title: "New client", Where: Everywhere, Says: "Begin with an empty tape list.", Synonyms: []string{"new", "create"}},
 	{ID: SaveAs, Title: "Save under another name", Where: Everywhere, Says: "Write the session to a file of another name.", Synonyms: []string{"save as", "copy", "rename"}},
-	{ID: Clients, Title: "Clients", Where: Everywhere, Says: "List the clients worked on last.", Synonyms: []string{"recent", "people"}},
+	{ID: Clients, Title: "Clients", Where: Everywhere, Says: "Go to another open client, or to one worked on before; all stay open.", Synonyms: []string{"recent", "people", "switch client"}},
 	{ID: Class, Title: "Class", Where: Everywhere, Says: "See a folder of sessions at a glance.", Synonyms: []string{"learners", "folder", "tutor"}},
 	{ID: Lessons, Title: "Lessons", Where: Everywhere, Says: "Learn a draft, one short lesson at a time.", Synonyms: []string{"learn", "course", "tutorial"}},
+	{ID: Faults, Title: "Faults on purpose", Where: Everywhere, Says: "Spoil a draft on purpose and guess which check finds it; hers is not touched.", Synonyms: []string{"spoilt", "class", "guess", "quiz"}},
 	{ID: Compare, Title: "Compare", Where: Everywhere, Says: "Lay two states over each other and name the differences.", Synonyms: []string{"difference", "before and after", "overlay"}},
 	{ID: Words, Title: "Words of the trade", Where: Everywhere, Says: "Look up what a word means.", Synonyms: []string{"glossary", "dictionary", "explain"}},
 	{ID: Settings, Title: "Settings", Where: Everywhere, Says: "Theme, glyphs, unit, mouse, motion and the test card.", Synonyms: []string{"options", "preferences", "test card", "configuration"}},
@@ -100,6 +102,8 @@ var field = []Action{
 	{ID: "nudge-down", Keys: []string{"pgdown"}, Shown: "PgDn", Title: "One tape step less", Foot: "Less", Where: Field, Says: "Make the value one tape step smaller.", Synonyms: []string{"decrease", "smaller"}},
 	{ID: "text-left", Keys: []string{"left"}, Shown: "Left", Title: "Left, or the pick before", Foot: "Change", Where: Field, Says: "Move left in the text; where there is a choice, take the one before."},
 	{ID: "text-right", Keys: []string{"right"}, Shown: "Right", Title: "Right, or the next pick", Foot: "Change", Where: Field, Says: "Move right in the text; where there is a choice, take the next one."},
+	{ID: "take-proposal", Keys: []string{"ctrl+k"}, Shown: "Ctrl+K", Title: "Take the proposal as hers", Foot: "Take it", Where: Field, Says: "Write the proposed number down as if she had been measured.", Synonyms: []string{"accept proposal", "keep"}},
+	{ID: "measured-again", Keys: []string{"ctrl+r"}, Shown: "Ctrl+R", Title: "I measured again", Foot: "Measured again", Where: Field, Says: "Settle a doubt: the number was measured again and stays.", Synonyms: []string{"confirm", "doubt", "sure"}},
 	{ID: "clear", Keys: []string{"ctrl+u"}, Shown: "Ctrl+U", Title: "Clear the field", Foot: "Clear", Where: Field, Says: "Empty the field.", Synonyms: []string{"delete", "empty"}},
 }
 

@@ -23,7 +23,7 @@ type body struct {
 // in centimetres.
 func bodies(t testing.TB) []body {
 	t.Helper()
-	data, err := os.ReadFile("../shell/demo.chalkfold.toml")
+	data, err := os.ReadFile("../session/demo.chalkfold.toml")
 	require.NoError(t, err)
 	demo, err := session.Parse("demo", data)
 	require.NoError(t, err)

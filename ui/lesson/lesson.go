@@ -161,6 +161,9 @@ func askSlip(id measure.ID) (Question, bool) {
 	return Question{}, false
 }
 
+// Question asks which check will find the fault.
+func (f Fault) Question() (Question, bool) { return askFault(f.ID) }
+
 // askFault asks which check will find a fault.
 func askFault(id string) (Question, bool) {
 	f, ok := FindFault(id)

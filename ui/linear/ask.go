@@ -1,21 +1,11 @@
 package linear
 
 import (
-	"strings"
+	"strconv"
 
-	"chalkfold/measure"
-	"chalkfold/pattern"
+	"chalkfold/ui/lesson"
 	"chalkfold/ui/text"
 )
-
-// How near an answer must be: right, and nearly right. In centimetres the
-// tape is finer.
-func tolerance(u measure.Unit) (right, nearly measure.Length) {
-	if u == measure.In {
-		return measure.Inch / 16, measure.Inch / 4
-	}
-	return 2, 6
-}
 
 // askFirst puts a question before each step, or no more.
 func (r *room) askFirst(string) {
@@ -27,96 +17,68 @@ func (r *room) askFirst(string) {
 	}
 }
 
-// answerDraft holds an answer against the result and against what people
-// really do wrong; the first that fits is said.
+// askAbout asks about a step before it is told. It says whether there is
+// anything to ask.
+func (r *room) askAbout(n int) bool {
+	s := r.steps()[n-1]
+	q, ok := lesson.Ask(r.d.Sheet(), s.ID)
+	if !ok {
+		return false
+	}
+	r.asked, r.hints = n, 0
+	r.say(text.HearAskFirst, n, r.d.Words.Pass(s.Title))
+	r.tell(q.Prompt(r.d.Words, r.d.Unit()))
+	for i, o := range q.Pick {
+		r.tell(strconv.Itoa(i+1) + ". " + r.d.Words.Pass(o.Says.In(r.d.Unit())))
+	}
+	r.say(text.HearAskHow)
+	return true
+}
+
+// answerDraft holds an answer against what is right and what people really do
+// wrong; the first that fits is said.
 func (r *room) answerDraft(line string) {
 	if r.asked == 0 {
 		r.say(text.LinearNumberOnly)
 		return
 	}
-	u := r.d.Unit()
-	l, err := measure.Read(line, u)
-	if err != nil {
-		r.warn(err)
+	q, ok := lesson.Ask(r.d.Sheet(), r.steps()[r.asked-1].ID)
+	if !ok {
 		return
 	}
-	s := r.steps()[r.asked-1]
-	want := s.Sum.Result()
-	right, nearly := tolerance(u)
-	near := func(a, b, within measure.Length) bool { return a-b <= within && b-a <= within }
+	v := q.Judge(line, r.d.Unit())
+	if v.Outcome == lesson.Unread && v.Wrong != nil {
+		r.warn(v.Wrong)
+		return
+	}
+	if says := v.Say(r.d.Words, r.d.Unit()); says != "" {
+		r.tell(sentence(says))
+	}
 	switch {
-	case near(l, want, right):
-		r.say(text.AskRight, u.Say(want)+".")
+	case v.Closed():
 		r.step = r.asked
 		r.tellStep()
-		return
-	case r.slipped(s, l, right):
-	case u == measure.In && near(l/2.54, want, right):
-		r.say(text.AskMetric)
-	case u == measure.Cm && near(l*2.54, want, right):
-		r.say(text.HearInches)
-	case near(2*l, want, right):
-		r.say(text.AskHalf)
-	case near(l, 4*want, right):
-		r.say(text.AskAround)
-	case near(l, want, nearly):
-		r.say(text.AskNearly, u.Say(l), u.Say(want))
-		r.step = r.asked
-		r.tellStep()
-		return
+	case v.Outcome == lesson.Missed:
+		r.hintDraft()
 	}
-	r.hintDraft()
-}
-
-// slipped says which slip gives this answer.
-func (r *room) slipped(s pattern.Step, l, within measure.Length) bool {
-	for _, x := range s.Slips {
-		if d := x.Sum.Result() - l; d <= within && -d <= within {
-			r.tell(sentence(r.d.Words.Pass(x.Says.In(r.d.Unit()))))
-			return true
-		}
-	}
-	return false
 }
 
 // hintDraft helps in three steps: where to look, the sum without her numbers,
-// the sum with them and the answer.
+// the sum with them and the answer. A step that was told is helped with its
+// sum alone.
 func (r *room) hintDraft() {
-	n := r.step
+	n, kind := r.step, lesson.Number
 	if r.asked > 0 {
-		n = r.asked
+		n, kind = r.asked, lesson.Any
 	}
 	if n == 0 {
 		return
 	}
-	s, u := r.steps()[n-1], r.d.Unit()
-	if s.Sum.IsZero() {
+	q, ok := lesson.AskFor(r.d.Sheet(), r.steps()[n-1].ID, kind)
+	if !ok {
 		r.say(text.HearHintNone)
 		return
 	}
-	r.hints = min(r.hints+1, 3)
-	switch r.hints {
-	case 1:
-		r.say(text.HearHintWhere, r.d.Words.Pass(r.sources(s)))
-	case 2:
-		sum := s.Sum.Private(u)
-		if i := strings.LastIndex(sum, "="); i > 0 {
-			sum = strings.TrimSpace(sum[:i])
-		}
-		r.say(text.HearHintSum, r.d.Words.Pass(sum))
-	default:
-		r.say(text.HearHintAll, r.d.Words.Pass(s.Sum.Sum(u)), u)
-	}
-}
-
-// sources are the measurements and choices that a step uses, in words.
-func (r *room) sources(s pattern.Step) string {
-	var names []string
-	for _, id := range s.From {
-		names = append(names, spaced(id))
-	}
-	if len(names) == 0 {
-		return strings.ToLower(s.Title)
-	}
-	return strings.Join(names, ", ")
+	r.hints = min(r.hints+1, lesson.Hints)
+	r.tell(sentence(q.Hint(r.hints, r.d.Words, r.d.Unit(), false)))
 }

@@ -78,13 +78,8 @@ func (r *room) moveDraft(by int) {
 		return
 	}
 	n := r.step + by
-	if r.asking && by > 0 && n <= len(r.steps()) {
-		if s := r.steps()[n-1]; s.Drawn && !s.Sum.IsZero() && len(s.Slips) > 0 {
-			r.asked, r.hints = n, 0
-			r.say(text.HearAskFirst, n, r.d.Words.Pass(s.Title))
-			r.say(text.HearAskHow)
-			return
-		}
+	if r.asking && by > 0 && n <= len(r.steps()) && r.askAbout(n) {
+		return
 	}
 	r.end(n-1, len(r.steps()), "true", r.jumpDraft)
 }

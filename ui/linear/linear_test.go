@@ -14,9 +14,6 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/testdata/golden"
-	"chalkfold/ui/canvas"
-	"chalkfold/ui/desk"
-	"chalkfold/ui/overlay"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 )
@@ -31,8 +28,19 @@ func home(t *testing.T) string {
 	return dir
 }
 
+// sample is an invented client in round inches, so that the sums of the
+// transcripts can be followed in the head.
 func sample() pattern.Job {
-	return overlay.Sample(desk.New(desk.Settings{Glyphs: canvas.ASCII}))
+	taken := map[measure.ID]measure.Length{}
+	for id, inches := range map[measure.ID]float64{
+		measure.Height: 65.5, measure.BustGirth: 36, measure.WaistGirth: 28, measure.HipGirth: 38, measure.NeckBaseGirth: 14.5,
+		measure.AcrossShoulders: 15, measure.ShoulderDrop: 1.75, measure.AcrossBack: 13.75, measure.AcrossFront: 12.75,
+		measure.BackNeckToWaist: 16, measure.SideNeckToWaist: 17.5, measure.SideNeckToBustPoint: 10.25, measure.BustPointDistance: 7.25,
+		measure.WaistToHip: 8, measure.WaistToKnee: 23,
+	} {
+		taken[id] = measure.In.Length(inches)
+	}
+	return pattern.Job{Unit: measure.In, Client: pattern.Client{Name: "Sample Client"}, Body: measure.NewBody(taken)}
 }
 
 // saved is the sample client in a file.
@@ -84,7 +92,7 @@ func script(t *testing.T, name string, s *session.Session, lines ...string) stri
 		got = strings.ReplaceAll(got, filepath.Dir(s.Path), ".")
 	}
 	got = strings.ReplaceAll(got, os.Getenv("HOME")+"/", "~/")
-	got = regexp.MustCompile(`\d+ kB`).ReplaceAllString(got, "some kB")
+	got = regexp.MustCompile(`\d+\s+(kB|bytes)`).ReplaceAllString(got, "some kB")
 	golden.Check(t, name+".txt", got)
 	return got
 }

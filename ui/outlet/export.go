@@ -2,6 +2,7 @@ package outlet
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"path/filepath"
 	"strings"
@@ -61,6 +62,10 @@ func Export(sheet *pattern.Sheet, stem, folder string, formats []Format, o Optio
 	if err := o.check(); err != nil {
 		return nil, err
 	}
+	formats, err := o.possible(formats)
+	if err != nil {
+		return nil, err
+	}
 	if err := files.Folder(folder); err != nil {
 		return nil, err
 	}
@@ -79,23 +84,55 @@ func Export(sheet *pattern.Sheet, stem, folder string, formats []Format, o Optio
 	for i, j := range jobs {
 		path := filepath.Join(folder, j.name)
 		tell(i, len(jobs), path)
-		results[i] = put(path, j.file, o.Force)
+		results[i] = o.write(path, j.file)
 		results[i].Format = j.format
 	}
 	tell(len(jobs), len(jobs), "")
 	return results, nil
 }
 
-func put(path string, f file, force bool) Result {
-	r := Result{Path: path}
+// possible leaves out what needs a draft before where there is none, and
+// refuses it where it was asked for by name.
+func (o Options) possible(asked []Format) ([]Format, error) {
+	var out []Format
+	for _, f := range asked {
+		switch {
+		case !f.before || o.Before != nil:
+			out = append(out, f)
+		case !f.inAll:
+			return nil, &measure.Refusal{
+				Where: "--format", Read: f.ID, Wrong: "no draft before this one is known, so nothing can have moved",
+				Works: "name the session before it with --before, or keep her older measures under [[earlier]]",
+			}
+		}
+	}
+	return out, nil
+}
+
+// write fills a file and puts it into its folder. A fault of ours while filling
+// it is told as a trouble of this file alone.
+func (o Options) write(path string, f file) (r Result) {
+	r = Result{Path: path}
+	defer func() {
+		if fault := recover(); fault != nil {
+			r = Result{Path: path, Err: &files.Trouble{Path: path, Wrong: fmt.Sprintf("filling it broke off (%v)", fault), Works: "nothing was written; the other files are not touched", Err: errBroken}}
+		}
+	}()
 	var b bytes.Buffer
 	if r.Err = f.fill(&b, func(n string) { r.Notes = append(r.Notes, n) }); r.Err != nil {
 		return r
 	}
 	r.Bytes = b.Len()
-	r.Outcome, r.Err = files.Put(path, b.Bytes(), force)
+	put := o.put
+	if put == nil {
+		put = files.Put
+	}
+	r.Outcome, r.Err = put(path, b.Bytes(), o.Force)
 	return r
 }
+
+// errBroken is a fault of ours.
+var errBroken = errors.New("broke off")
 
 // ready says why a sheet cannot leave yet: cloth must not be cut from half a
 // draft.

@@ -11,6 +11,7 @@ import (
 	"chalkfold/export/svg"
 	"chalkfold/measure"
 	"chalkfold/pattern"
+	"chalkfold/ui/files"
 )
 
 // Format is one way to leave the house.
@@ -20,27 +21,45 @@ type Format struct {
 	Says  string // one line on what it is for
 	files func(r request) []file
 	early bool // it may leave before the draft is complete: nothing is cut from it
+	// before: it tells two drafts apart, so it leaves only where the options
+	// name the one before.
+	before bool
+	inAll  bool // it was asked for by `all` alone
 }
 
 // formats in the order of help and of `all`. A new format is a row here.
 var formats = []Format{
-	{"svg", "SVG", "a drawing at true size, to print or to look at", svgFiles, false},
-	{"dxf", "DXF", "for other pattern software and cutters (ASTM D6673)", dxfFiles, false},
-	{"pdf", "Sheet", "one sheet at true size, for a copy shop or a plotter (PDF)", sheetFiles, false},
-	{"tiles", "Tiles", "sheets for a home printer, to be joined (PDF)", tileFiles, false},
-	{"card", "Chalk card", "marks by tape and chalk, for cutting without a printer", cardFiles, false},
-	{"guide", "Cutting guide", "what to cut and to buy, marks, the sewing order", guideFiles, false},
-	{"handout", "Handout", "the steps with drawings and blank sums, for a class (PDF)", handoutFiles, false},
-	{"measuring", "Measuring sheet", "to take measurements on (PDF)", measuringFiles, true},
-	{"client", "Client card", "her measurements, choices and fittings", clientFiles, true},
-	{"slip", "Shop slip", "cloth and small things to buy", slipFiles, false},
+	{ID: "svg", Title: "SVG", Says: "a drawing at true size, to print or to look at", files: svgFiles},
+	{ID: "dxf", Title: "DXF", Says: "for other pattern software and cutters (ASTM D6673)", files: dxfFiles},
+	{ID: "pdf", Title: "Sheet", Says: "one sheet at true size, for a copy shop or a plotter (PDF)", files: sheetFiles},
+	{ID: "tiles", Title: "Tiles", Says: "sheets for a home printer, to be joined (PDF)", files: tileFiles},
+	{ID: "card", Title: "Chalk card", Says: "marks by tape and chalk, for cutting without a printer", files: cardFiles},
+	{ID: "guide", Title: "Cutting guide", Says: "what to cut and to buy, marks, the sewing order", files: guideFiles},
+	{ID: "lay", Title: "Lay", Says: "the pieces on the cloth, where each lies by tape", files: layFiles},
+	{ID: "handout", Title: "Handout", Says: "the steps with drawings and blank sums, for a class (PDF)", files: handoutFiles},
+	{ID: "measuring", Title: "Measuring sheet", Says: "to take measurements on (PDF)", files: measuringFiles, early: true},
+	{ID: "client", Title: "Client card", Says: "her measurements, choices and fittings", files: clientFiles, early: true},
+	{ID: "slip", Title: "Shop slip", Says: "cloth and small things to buy", files: slipFiles},
+	{ID: "lesson", Title: "Lesson page", Says: "the steps one at a time on a learner's phone (HTML)", files: lessonFiles},
+	{ID: "moved", Title: "What moved", Says: "the marks that differ from the draft before, by tape", files: movedFiles, before: true},
 }
 
 // All is the word for every format there is.
 const All = "all"
 
-// Formats lists the formats.
-func Formats() []Format { return append([]Format(nil), formats...) }
+// Formats lists the formats that a sheet alone is enough for.
+func Formats() []Format { return Offered(Options{}) }
+
+// Offered lists the formats that can leave with these options.
+func Offered(o Options) []Format {
+	var out []Format
+	for _, f := range formats {
+		if !f.before || o.Before != nil {
+			out = append(out, f)
+		}
+	}
+	return out
+}
 
 // Parse reads a list of formats, "svg,card" or "all". Each counts once, in
 // the order of the table.
@@ -59,6 +78,7 @@ func Parse(list string) ([]Format, error) {
 	var out []Format
 	for _, f := range formats {
 		if asked[f.ID] || asked[All] {
+			f.inAll = !asked[f.ID]
 			out = append(out, f)
 		}
 	}
@@ -101,6 +121,13 @@ type Options struct {
 	PrintedAlong  measure.Length
 	// Notes puts the private notes on the client card.
 	Notes bool
+	// Numbers gives her measures in the sums of the lesson page, which else
+	// name them: the built-in sample has nothing to hide.
+	Numbers bool
+	// Before is the draft before, where the marks that moved are asked for.
+	Before *pattern.Sheet
+	// put writes a file; nil: files.Put.
+	put func(path string, content []byte, force bool) (files.Outcome, error)
 }
 
 func (o Options) words() measure.Unit {

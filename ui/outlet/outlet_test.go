@@ -32,14 +32,15 @@ func TestFormatsAreDifferent(t *testing.T) {
 	want := map[string]bool{}
 	for _, n := range []string{
 		"a.svg", "a.dxf", "a.pdf", "a-tiles-a4-letter.pdf", "a-card.md", "a-card.txt", "a-card.pdf", "a-guide.md", "a-guide.pdf",
-		"a-handout.pdf", "a-measuring.pdf", "a-client.md", "a-client.pdf", "a-slip.md", "a-slip.pdf",
+		"a-lay.svg", "a-lay.pdf", "a-lay.dxf", "a-lay-interfacing.svg", "a-lay-interfacing.pdf", "a-lay-interfacing.dxf", "a-handout.pdf", "a-measuring.pdf", "a-client.md", "a-client.pdf", "a-slip.md", "a-slip.pdf",
+		"a-lesson.html",
 	} {
 		want[n] = true
 	}
 	require.Equal(t, want, names)
 }
 
-const every = "svg dxf pdf tiles card guide handout measuring client slip"
+const every = "svg dxf pdf tiles card guide lay handout measuring client slip lesson moved"
 
 func TestParse(t *testing.T) {
 	choose := "choose from " + strings.ReplaceAll(every, " ", ", ") + ", or all"

@@ -51,7 +51,7 @@ func (c *class) begin() desk.Ask {
 	folder, version := c.folder, c.d.Version()
 	c.reading = true
 	c.renew()
-	return desk.Ask{For: c.d.Tell(text.ClassReading), Run: func() desk.Answer {
+	return desk.Ask{Run: func() desk.Answer {
 		read, err := classroom.Folder(folder)
 		return desk.Answer{Version: version, What: errandClass, Err: err, Value: read, Keep: true}
 	}}

@@ -76,17 +76,30 @@ func TestClassReadsTheFolder(t *testing.T) {
 	require.Contains(t, shown(o, 120, 30), "waist_girth", "Enter tells all that is wrong with it")
 }
 
-func TestClassAsksAboutUnsavedWork(t *testing.T) {
+// A learner is opened as Open opens a file, with unsaved work on the desk too.
+func TestClassOpensAsOpenDoes(t *testing.T) {
 	d, dir := inTree(t)
-	job := d.Job()
-	job.Client.Name = "Other"
-	d.Change(job, "Client")
-	o := Class(d)
-	o.Hear(o.Do(keys.Class).Run())
-	typed(o, "anton")
-	ask := o.Hear(press(o, "enter").Run())
-	require.Nil(t, ask.Take)
-	require.Equal(t, filepath.Join(dir, "anton"+session.Suffix), press(ask.Open, "enter").Save.Then.Path)
+	for _, unsaved := range []bool{false, true} {
+		if unsaved {
+			job := d.Job()
+			job.Client.Name = "Other"
+			d.Change(job, "Client")
+		}
+		o := Class(d)
+		o.Hear(o.Do(keys.Class).Run())
+		list := Open(d)
+		var asks []desk.Ask
+		for _, over := range []desk.Overlay{o, list} {
+			typed(over, "anton")
+			asks = append(asks, over.Hear(press(over, "enter").Run()))
+		}
+		require.Equal(t, asks[1].Close, asks[0].Close)
+		require.Equal(t, asks[1].Open == nil, asks[0].Open == nil)
+		require.Equal(t, asks[1].Take == nil, asks[0].Take == nil)
+		if asks[0].Take != nil {
+			require.Equal(t, filepath.Join(dir, "anton"+session.Suffix), asks[0].Take.Path)
+		}
+	}
 }
 
 // A name, a file, a verdict or a lesson finds a learner.

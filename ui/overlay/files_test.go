@@ -86,7 +86,7 @@ func TestOpenByTypedPath(t *testing.T) {
 	require.Contains(t, shown(Open(d), 120, 30), "> Maro Tellin", "the last client is in hand")
 }
 
-func TestOpenAsksAboutUnsavedWork(t *testing.T) {
+func TestOpenLeavesUnsavedWorkOpen(t *testing.T) {
 	d, dir := inTree(t)
 	job := d.Job()
 	job.Client.Name = "Other"
@@ -95,10 +95,32 @@ func TestOpenAsksAboutUnsavedWork(t *testing.T) {
 	typed(o, "anton")
 	ask := o.Hear(press(o, "enter").Run())
 	require.True(t, ask.Close)
-	require.Nil(t, ask.Take)
-	first := press(ask.Open, "enter")
-	require.Equal(t, filepath.Join(dir, "anton"+session.Suffix), first.Save.Then.Path)
-	require.NotNil(t, press(ask.Open, "down", "enter").Take)
+	require.Nil(t, ask.Open, "nothing is asked: both stay open")
+	require.Equal(t, filepath.Join(dir, "anton"+session.Suffix), ask.Take.Path)
+	require.False(t, ask.Take.Anew)
+}
+
+func TestClientsListsWhatIsOpenAndWhatWas(t *testing.T) {
+	d, dir := inTree(t)
+	first := d.At()
+	s := session.New(filepath.Join(dir, "bea"+session.Suffix), Sample(d))
+	s.Job.Client.Name = "Bea Example"
+	require.True(t, d.Open(desk.Opened{Store: s, Path: s.Path, Saved: s.Job}))
+	require.False(t, d.Open(desk.Opened{Store: s, Path: s.Path, Saved: s.Job}), "it is open")
+	job := d.Job()
+	job.Client.Notes = "x"
+	d.Change(job, "Notes")
+	session.Remember(filepath.Join(dir, "anton"+session.Suffix), Sample(d))
+	o := Clients(d, func(desk.SeatID) (int, int) { return 7, 37 })
+	text := shown(o, 120, 30)
+	require.Contains(t, text, "Bea Example")
+	require.Contains(t, text, "* not saved")
+	require.Contains(t, text, "here, step 7 of 37")
+	require.Contains(t, text, "Worked on before")
+	require.Contains(t, text, "anton"+session.Suffix)
+	require.Equal(t, first, press(o, "enter").Seat, "Enter alone goes to the other one")
+	typed(o, "anton")
+	require.NotNil(t, press(o, "enter").Run, "an earlier one is opened")
 }
 
 func TestOpenGoesIntoFolders(t *testing.T) {

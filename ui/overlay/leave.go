@@ -9,34 +9,22 @@ import (
 	"chalkfold/ui/text"
 )
 
-// Leave asks what becomes of unsaved work: saving it is the first answer.
+// Leave asks what becomes of unsaved work, of all open clients at once: saving
+// it is the first answer.
 func Leave(d *desk.Desk) desk.Overlay {
-	save := func() desk.Ask {
-		if d.Path() == "" {
-			return desk.Ask{Close: true, Open: SaveAsThen(d, nil, true)}
-		}
-		return desk.Ask{Close: true, Save: &desk.Save{}, Quit: true}
+	var names []string
+	for _, s := range d.AllUnsaved() {
+		names = append(names, d.Plain(s.Client))
 	}
-	b := question(d, text.LeaveTitle, []string{d.Tell(text.LeaveUnsaved, d.Plain(d.Client())), d.Tell(text.LeaveAgain)},
-		row{title: d.Tell(text.LeaveSave), do: save},
+	if len(names) == 0 {
+		names = []string{d.Plain(d.Client())}
+	}
+	b := question(d, text.LeaveTitle, []string{d.Tell(text.LeaveUnsaved, d.Words.List(names)), d.Tell(text.LeaveAgain)},
+		row{title: d.Tell(text.LeaveSave), do: func() desk.Ask { return desk.Ask{Close: true, Save: &desk.Save{}, Quit: true} }},
 		row{title: d.Tell(text.LeaveLose), do: func() desk.Ask { return desk.Ask{Close: true, Quit: true} }},
 		row{title: d.Tell(text.LeaveStay), do: func() desk.Ask { return desk.Ask{Close: true} }})
 	b.leaving = true
 	return b
-}
-
-// Switch asks the same before another session is taken up.
-func Switch(d *desk.Desk, next *desk.Opened) desk.Overlay {
-	save := func() desk.Ask {
-		if d.Path() == "" {
-			return desk.Ask{Close: true, Open: SaveAsThen(d, next, false)}
-		}
-		return desk.Ask{Close: true, Save: &desk.Save{Then: next}}
-	}
-	return question(d, text.SwitchTitle, []string{d.Tell(text.LeaveUnsaved, d.Plain(d.Client()))},
-		row{title: d.Tell(text.SwitchSave), do: save},
-		row{title: d.Tell(text.SwitchLose), do: func() desk.Ask { return desk.Ask{Close: true, Take: next} }},
-		row{title: d.Tell(text.LeaveStay), do: func() desk.Ask { return desk.Ask{Close: true} }})
 }
 
 // Changed says that the file was changed elsewhere and asks what to do.
@@ -58,7 +46,7 @@ func Changed(d *desk.Desk) desk.Overlay {
 			return b.opened(a)
 		}
 		o := taken(d, s)
-		o.Says = d.Tell(text.ElsewhereReloads, name)
+		o.Says, o.Anew = d.Tell(text.ElsewhereReloads, name), true
 		return desk.Ask{Close: true, Take: o}
 	}
 	return b

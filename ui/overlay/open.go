@@ -137,8 +137,8 @@ func open(d *desk.Desk, path string) desk.Ask {
 	}}
 }
 
-// opened takes the session up, asks about unsaved work first, or says why it
-// could not be read and stays.
+// opened takes the session up, or says why it could not be read and stays.
+// What was open before stays open.
 func (b *board) opened(a desk.Answer) desk.Ask {
 	if a.What != errandOpen {
 		return desk.Ask{}
@@ -149,11 +149,7 @@ func (b *board) opened(a desk.Answer) desk.Ask {
 		b.top = 0
 		return desk.Ask{Say: b.says[0], Warn: true}
 	}
-	o := taken(b.d, s)
-	if b.d.Unsaved() {
-		return desk.Ask{Close: true, Open: Switch(b.d, o)}
-	}
-	return desk.Ask{Close: true, Take: o}
+	return desk.Ask{Close: true, Take: taken(b.d, s)}
 }
 
 // taken is a session just read.

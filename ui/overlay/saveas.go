@@ -16,17 +16,16 @@ import (
 type saver struct {
 	*board
 	folder string
-	then   *desk.Opened
 	quit   bool
 }
 
 // SaveAs asks for a name. A file of that name is only written over after a
 // question.
-func SaveAs(d *desk.Desk) desk.Overlay { return SaveAsThen(d, nil, false) }
+func SaveAs(d *desk.Desk) desk.Overlay { return SaveAsThen(d, false) }
 
-// SaveAsThen is SaveAs before another session is taken up, or before leaving.
-func SaveAsThen(d *desk.Desk, then *desk.Opened, quit bool) desk.Overlay {
-	s := &saver{folder: here(d.Path()), then: then, quit: quit}
+// SaveAsThen is SaveAs, and leaving after it.
+func SaveAsThen(d *desk.Desk, quit bool) desk.Overlay {
+	s := &saver{folder: here(d.Path()), quit: quit}
 	s.board = &board{d: d, title: d.Tell(text.SaveTitle), how: text.SaveHow, field: text.NameLabel, typed: suggested(d)}
 	s.board.rows = s.rows
 	s.hear = s.answer
@@ -134,7 +133,7 @@ func same(a, b string) bool {
 }
 
 func (s *saver) saved(path string, over bool) desk.Ask {
-	return desk.Ask{Close: true, Save: &desk.Save{Path: path, Over: over, Then: s.then}, Quit: s.quit}
+	return desk.Ask{Close: true, Save: &desk.Save{Path: path, Over: over}, Quit: s.quit}
 }
 
 func (s *saver) answer(a desk.Answer) desk.Ask {

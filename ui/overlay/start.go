@@ -22,7 +22,7 @@ func Start(d *desk.Desk) desk.Overlay {
 	}
 	rows := []row{
 		{title: d.Tell(text.StartLearn), says: d.Tell(text.StartLearnSays), do: func() desk.Ask {
-			return begin(Sample(d), d.Tell(text.StartLearnt), desk.Draft)
+			return desk.Ask{Close: true, Do: keys.Lessons}
 		}},
 		{title: d.Tell(text.StartNew), says: d.Tell(text.StartNewSays), do: func() desk.Ask {
 			return begin(pattern.Job{Unit: d.Unit()}, d.Tell(text.StartBegun), desk.Measure)

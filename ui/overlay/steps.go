@@ -6,6 +6,7 @@ import (
 	"chalkfold/pattern"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/text"
+	"chalkfold/ui/view"
 )
 
 // Steps lists the steps of the draft: done, here, to come, and what waits. at
@@ -14,6 +15,10 @@ func Steps(d *desk.Desk, at int, to func(step int) desk.Ask) desk.Overlay {
 	b := &board{d: d, title: d.Tell(text.StepsTitle), how: text.HelpHow, field: text.FindLabel}
 	var rows []row
 	sheet := d.Sheet()
+	changed := map[string]bool{}
+	if before, _, ok := d.Before(); ok {
+		changed = view.Changed(d.SheetOf(before), sheet, d.Unit())
+	}
 	for _, s := range sheet.Steps {
 		r := row{group: pieceTitle(d, sheet, s.Piece), title: fmt.Sprintf("%2d %s", s.Number, d.Trade(s.Title)), here: s.Number == at, finds: s.ID}
 		switch {
@@ -26,6 +31,9 @@ func Steps(d *desk.Desk, at int, to func(step int) desk.Ask) desk.Overlay {
 			b.at = len(rows)
 		default:
 			r.right = d.Tell(text.StepToDo)
+		}
+		if changed[s.ID] && r.right != "" {
+			r.right += ", " + d.Tell(text.DraftChanged)
 		}
 		n := s.Number
 		r.do = func() desk.Ask {

@@ -1,6 +1,8 @@
 package session
 
 import (
+	"reflect"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/workroom"
@@ -38,6 +40,7 @@ func Differences(a, b pattern.Job) []string {
 		old, there := was[joined(l.path)]
 		delete(was, joined(l.path))
 		switch {
+		case l.path[0] == "lay":
 		case !there && l.path[len(l.path)-1] != "nap":
 			out = append(out, title(l.path)+" "+lengths(l.path, l, b))
 		case there && old.same != l.same:
@@ -45,7 +48,7 @@ func Differences(a, b pattern.Job) []string {
 		}
 	}
 	for _, l := range leaves(a, nil) {
-		if _, gone := was[joined(l.path)]; gone {
+		if _, gone := was[joined(l.path)]; gone && l.path[0] != "lay" {
 			out = append(out, title(l.path)+" "+lengths(l.path, l, a)+" taken out")
 		}
 	}
@@ -54,6 +57,23 @@ func Differences(a, b pattern.Job) []string {
 	}
 	if n := len(b.Earlier) - len(a.Earlier); n != 0 {
 		out = append(out, "other earlier measures")
+	}
+	return append(out, otherLays(a, b)...)
+}
+
+// otherLays names the cloths on which the pieces lie otherwise; where each
+// lies would be too much to say.
+func otherLays(a, b pattern.Job) []string {
+	var out []string
+	for _, l := range b.Lays {
+		if was, _ := a.Lay(l.Cloth); !reflect.DeepEqual(was, l) {
+			out = append(out, "another lay on the "+l.Cloth+" cloth")
+		}
+	}
+	for _, l := range a.Lays {
+		if _, stays := b.Lay(l.Cloth); !stays {
+			out = append(out, "no lay on the "+l.Cloth+" cloth")
+		}
 	}
 	return out
 }

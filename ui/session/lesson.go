@@ -3,7 +3,12 @@ package session
 import (
 	"maps"
 	"math"
+	"strings"
 )
+
+// cardKey begins the names under which ticks on a chalk card are kept among
+// the lessons.
+const cardKey = "card."
 
 // LastLesson is the lesson that was begun last: a new one is written below
 // those that are there. Without any it is empty.
@@ -12,8 +17,8 @@ func (s *Session) LastLesson() string {
 	defer s.mu.Unlock()
 	last, at := "", -1
 	for id, answered := range s.Lesson {
-		if answered <= 0 {
-			continue // looked into, not begun
+		if answered <= 0 || strings.HasPrefix(id, cardKey) {
+			continue // looked into, not begun; or marks ticked off a chalk card
 		}
 		place := math.MaxInt // begun since the file was read
 		if e, ok := s.layout.find([]string{"lesson", id}); ok {

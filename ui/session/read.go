@@ -44,6 +44,7 @@ func (r *reader) all() {
 	r.style()
 	r.job.Confirmed = r.body("confirmed")
 	r.cloths()
+	r.lays()
 	r.fittings()
 	r.earlier()
 	r.lessons()
@@ -214,10 +215,10 @@ func (r *reader) tableAt(path ...string) (map[string]any, bool) {
 }
 
 // tables warns of top tables that look like ours by a slip of the pen.
-func (r *reader) tables() { r.near(r.doc, nil, append([]string{"form", "unit", "lay"}, tableNames...)) }
+func (r *reader) tables() { r.near(r.doc, nil, append([]string{"form", "unit"}, tableNames...)) }
 
 // tableNames are the tables of a session, without what later forms may add.
-var tableNames = []string{"client", "body", "body_left", "style", "confirmed", "cloth", "fitting", "earlier", "lesson"}
+var tableNames = []string{"client", "body", "body_left", "style", "confirmed", "cloth", "lay", "fitting", "earlier", "lesson"}
 
 // near notes keys that are not known and look like one that is.
 func (r *reader) near(t map[string]any, path, known []string) {

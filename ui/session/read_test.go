@@ -186,6 +186,7 @@ func TestOddButRight(t *testing.T) {
 
 func FuzzParse(f *testing.F) {
 	f.Add([]byte(sample))
+	f.Add([]byte(laid))
 	for _, w := range wrongs {
 		if len(w.text) < 5000 {
 			f.Add([]byte(w.text))

@@ -38,6 +38,9 @@ func leaves(job pattern.Job, lesson map[string]int) []leaf {
 	for _, cloth := range job.Cloths {
 		w.cloth(cloth)
 	}
+	for _, l := range job.Lays {
+		w.lay(l)
+	}
 	ids := make([]string, 0, len(lesson))
 	for id := range lesson {
 		ids = append(ids, id)
@@ -262,7 +265,13 @@ func (s *Session) edited(job pattern.Job) ([]byte, error) {
 			e.dropTable([]string{"cloth", c.Name})
 		}
 	}
+	for _, l := range s.read.Lays {
+		if _, stays := job.Lay(l.Cloth); !stays {
+			e.dropTable([]string{"lay", l.Cloth})
+		}
+	}
 	was := s.read
+	was.Lays = slices.DeleteFunc(slices.Clone(was.Lays), func(l pattern.KeptLay) bool { _, stays := job.Lay(l.Cloth); return !stays })
 	was.Cloths = slices.DeleteFunc(slices.Clone(was.Cloths), func(c pattern.Cloth) bool { _, stays := job.Cloth(c.Name); return !stays })
 	e.change(leaves(was, s.readLesson), leaves(job, s.Lesson), stated, unitChanged)
 	lists(e, "earlier", s.read.Earlier, job.Earlier,

@@ -7,12 +7,13 @@ import (
 
 	"chalkfold/export/pdf"
 	"chalkfold/pattern"
+	"chalkfold/pattern/workroom"
 	"chalkfold/ui/outlet"
 	"chalkfold/ui/session"
 )
 
 func exportCommand(w *world) *cobra.Command {
-	var list, out string
+	var list, out, before string
 	var o outlet.Options
 	var roll, across, along lengthValue
 	c := &cobra.Command{
@@ -35,6 +36,9 @@ func exportCommand(w *world) *cobra.Command {
 			if w.unit.given {
 				o.Unit = &w.unit.unit
 			}
+			if o.Before, err = w.draftBefore(before); err != nil {
+				return err
+			}
 			return w.export(args, formats, out, o)
 		},
 	}
@@ -48,6 +52,7 @@ func exportCommand(w *world) *cobra.Command {
 	f.Var(&roll, "roll", "width of the paper; the usual is 914 mm")
 	f.StringVar(&o.Paper, "paper", "", "paper of tiles and documents: a4, letter, a3, legal, tabloid, a4-letter (the usual)")
 	f.BoolVar(&o.Notes, "notes", false, "private notes on the client card")
+	f.StringVar(&before, "before", "", "session before a change, for what moved; else her measures under [[earlier]]")
 	f.Var(&across, "printed-across", "how long the control line across came out, to correct the next print")
 	f.Var(&along, "printed-along", "the same of the control line along")
 	w.completes(c, "paper", paperIDs()...)
@@ -55,7 +60,8 @@ func exportCommand(w *world) *cobra.Command {
 	return w.share(c, flagUnit|flagForce)
 }
 
-// export writes every session; one that fails does not stop the others.
+// export writes every session; one that fails does not stop the others. Several
+// are worked on side by side, and each is told whole, in the order of the call.
 func (w *world) export(args []string, formats []outlet.Format, out string, o outlet.Options) error {
 	inputs := make([]outlet.Input, len(args))
 	for i, a := range args {
@@ -64,22 +70,23 @@ func (w *world) export(args []string, formats []outlet.Format, out string, o out
 	if err := outlet.Clash(inputs); err != nil {
 		return notRead(err)
 	}
+	if len(inputs) == 1 {
+		_, err := w.exportOne(inputs[0], formats, out, o)
+		return err
+	}
+	if o.Before != nil {
+		return refuse("--before", "several sessions", "one draft before cannot belong to all of them", "export them one at a time, or keep older measures under [[earlier]]")
+	}
 	failed, files := 0, 0
-	for _, in := range inputs {
-		n, err := w.exportOne(in, formats, out, o)
+	w.sideBySide(args, func(part *world, i int) (int, error) {
+		return part.exportOne(inputs[i], formats, out, o)
+	}, func(n int, err error) {
 		files += n
-		if err == nil {
-			continue
+		if err != nil {
+			failed++
 		}
-		if len(inputs) == 1 {
-			return err
-		}
-		w.tell(err)
-		failed++
-	}
-	if len(inputs) > 1 {
-		w.print(fmt.Sprintf("%d of %d sessions done, %d files\n", len(inputs)-failed, len(inputs), files))
-	}
+	})
+	w.print(fmt.Sprintf("%d of %d sessions done, %d files\n", len(inputs)-failed, len(inputs), files))
 	if failed > 0 {
 		w.status = NotDone
 	}
@@ -98,7 +105,10 @@ func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, 
 	if n := sheet.Count(pattern.Fail); n > 0 {
 		w.say("%s: %d checks fail; chalkfold check says which", in.File, n)
 	}
-	o.Session = s.Job.Unit
+	o.Session, o.Numbers = s.Job.Unit, isSample(s.Job)
+	if o.Before == nil {
+		o.Before = earlier(s.Job)
+	}
 	results, err := outlet.Export(sheet, in.Stem, out, formats, o, nil)
 	if err != nil {
 		return 0, notDone(err)
@@ -119,6 +129,37 @@ func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, 
 	return done, nil
 }
 
+// earlier is the draft of her measures before these, where the session keeps
+// them and they are enough for one. What was chosen is as it is now.
+func earlier(job pattern.Job) *pattern.Sheet {
+	if len(job.Earlier) == 0 {
+		return nil
+	}
+	job.Body, job.Client.Measured = job.Earlier[0].Body, job.Earlier[0].Measured
+	if sheet := workroom.Draft(job); sheet.Complete {
+		return sheet
+	}
+	return nil
+}
+
+// isSample says that this is the sample client: she has nothing to hide.
+func isSample(job pattern.Job) bool {
+	sample := session.Demo().Job
+	return job.Client.Name == sample.Client.Name && session.InUnit(job, sample.Unit).Body.Equal(sample.Body)
+}
+
+// draftBefore is the draft of the session that --before names.
+func (w *world) draftBefore(path string) (*pattern.Sheet, error) {
+	if path == "" {
+		return nil, nil
+	}
+	_, sheet, err := w.draft(path)
+	if err != nil {
+		return nil, err
+	}
+	return sheet, w.whole(path, sheet)
+}
+
 func paperIDs() []string {
 	var out []string
 	for _, p := range pdf.Papers() {
@@ -127,9 +168,14 @@ func paperIDs() []string {
 	return out
 }
 
+// everyFormat lists also those that need a draft before.
+func everyFormat() []outlet.Format {
+	return outlet.Offered(outlet.Options{Before: &pattern.Sheet{}})
+}
+
 func formatIDs() []string {
 	var out []string
-	for _, f := range outlet.Formats() {
+	for _, f := range everyFormat() {
 		out = append(out, f.ID)
 	}
 	return out
@@ -146,7 +192,7 @@ func formatNames() string {
 func formatLines() string {
 	var p page
 	var rows [][]string
-	for _, f := range outlet.Formats() {
+	for _, f := range everyFormat() {
 		rows = append(rows, []string{"  " + f.ID, f.Says})
 	}
 	p.table(append(rows, []string{"  " + outlet.All, "every one of these"}))

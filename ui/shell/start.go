@@ -16,6 +16,7 @@ func (w *world) screen(s *session.Session) int {
 	out, _ := w.out.(*os.File)
 	return ui.Run(ui.Options{
 		Session:  s,
+		Unit:     w.inUnit(measure.In),
 		Settings: desk.Settings{Glyphs: w.drawnWith(), Theme: w.look(), Motion: true},
 		In:       in, Out: out, Err: w.err, Env: w.env,
 	})

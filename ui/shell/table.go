@@ -12,6 +12,7 @@ var commands = []func(*world) *cobra.Command{
 	checkCommand,
 	compareCommand,
 	exportCommand,
+	layCommand,
 	classCommand,
 	measurementsCommand,
 	choicesCommand,

@@ -47,7 +47,14 @@ type bench struct {
 	keep  picture
 	lines []string
 	paper view.Paper
-	alone bool // one has all the room
+	alone bool                  // one has all the room
+	edge  func(cols int) string // what lies along the edge of the table; nil: air
+
+	shown  []string // the words as they were last seen
+	scroll int      // how far they are scrolled
+	ask    asking   // a question, open or answered last
+	try    trying   // what if
+	class  studying // the page of a lesson that is shown here
 }
 
 // words are lines for so many columns and rows; the second is a caption of one
@@ -62,8 +69,27 @@ func (b *bench) compose(r desk.Rect, want int, w words, s view.Scene) []string {
 	}
 	s.Unit = b.d.Unit()
 	b.alone = r.Columns < sharedColumns || r.Rows < sharedRows
+	b.renewAsk()
+	bar := append(b.bar(r), b.pointBar(r)...)
+	if r.Rows -= len(bar); r.Rows <= 0 {
+		return bar
+	}
+	if b.ask.open {
+		w, want = b.askWords, b.askRows(r.Columns)
+	}
+	read := func(cols, rows int) ([]string, string) {
+		lines, caption := w(cols, rows)
+		b.shown = lines
+		return lines, caption
+	}
+	return append(bar, b.share(r, want, read, s)...)
+}
+
+// share gives words and table their parts of the rectangle.
+func (b *bench) share(r desk.Rect, want int, w words, s view.Scene) []string {
+	read := b.ask.open && !b.ask.point // there is something to read and to type
 	switch {
-	case b.room == wordsOnly, b.room == shared && b.alone && !b.table:
+	case b.room == wordsOnly, b.room == shared && b.alone && (!b.table || read):
 		return b.onlyWords(r, w)
 	case b.room == tableOnly, b.alone:
 		return b.onlyTable(r, w, s)
@@ -78,7 +104,7 @@ func (b *bench) compose(r desk.Rect, want int, w words, s view.Scene) []string {
 	}
 	lines, _ := w(r.Columns, high)
 	out := desk.Block(lines, desk.Rect{Columns: r.Columns, Rows: high})
-	out = append(out, "")
+	out = append(out, b.along(r.Columns))
 	return append(out, b.cloth(s, r.Columns, r.Rows-high-1)...)
 }
 
@@ -134,13 +160,21 @@ func (b *bench) beside(r desk.Rect, left int, w words, s view.Scene) []string {
 	lines, _ := w(left, r.Rows)
 	lines = desk.Block(lines, desk.Rect{Columns: left, Rows: r.Rows})
 	cols := r.Columns - left - 2
-	cloth := append([]string{""}, b.cloth(s, cols, r.Rows-1)...)
+	cloth := append([]string{b.along(cols)}, b.cloth(s, cols, r.Rows-1)...)
 	for i := range lines {
 		if cloth[i] != "" {
 			lines[i] = desk.Fit(lines[i], left+2) + cloth[i]
 		}
 	}
 	return lines
+}
+
+// along is the line that parts words and table.
+func (b *bench) along(cols int) string {
+	if b.edge == nil {
+		return ""
+	}
+	return b.edge(cols)
 }
 
 // picture is all that a drawing depends on; while it stays the same the lines
@@ -157,6 +191,7 @@ type picture struct {
 	cols, rows int
 	looks      desk.Settings
 	cloth      view.Cloth
+	pages      *view.Pages
 }
 
 // cloth is the table as lines.
@@ -166,7 +201,7 @@ func (b *bench) cloth(s view.Scene, cols, rows int) []string {
 	}
 	set := b.d.Settings
 	p := picture{sheet: s.Sheet, old: s.Old, step: s.Step, piece: s.Piece, stand: s.Stand, says: s.Says, unit: int8(s.Unit), eye: b.eye,
-		cols: cols, rows: rows, looks: set}
+		cols: cols, rows: rows, looks: set, pages: s.Pages}
 	if s.Cloth != nil {
 		p.cloth = *s.Cloth
 	}
@@ -186,6 +221,9 @@ func (b *bench) cloth(s view.Scene, cols, rows int) []string {
 
 // bare is what an empty table says: what the drawing waits for.
 func (b *bench) bare(s view.Scene, cols int) string {
+	if b.ask.open {
+		return "" // nothing is drawn before the first step
+	}
 	words := b.d.Tell(text.MeasureEmpty)
 	if !b.d.Empty() && s.Sheet != nil {
 		words = b.d.Tell(text.StyleNotDrawn, waits(b.d, s.Sheet))
@@ -266,7 +304,7 @@ func (b *bench) hairDo(id keys.ID) (desk.Ask, bool) {
 	case "text-right":
 		b.eye = b.eye.Stepped(b.seen, step, 0)
 	case keys.Accept:
-	case keys.Back:
+	case keys.Back, "cross":
 		b.eye.Hair = false
 		return desk.Ask{Say: b.d.Tell(text.BackAtWork)}, true
 	default:
@@ -330,7 +368,11 @@ func (b *bench) tableOffers() []desk.Offer {
 	}
 	var out []desk.Offer
 	for _, a := range b.d.Keys.In(keys.OnTable) {
-		if a.ID == "word" || a.ID == "old-new" {
+		switch a.ID {
+		case "old-new":
+			continue
+		case "word":
+			out = append(out, quiet(a.ID))
 			continue
 		}
 		out = append(out, desk.Offer{ID: a.ID, WhyNot: why, Quiet: a.ID != "zoom-in"})

@@ -4,8 +4,10 @@ import (
 	"os"
 	"path/filepath"
 	"strconv"
-	"strings"
 
+	"github.com/charmbracelet/x/ansi"
+
+	"chalkfold/measure"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/outlet"
@@ -17,14 +19,17 @@ import (
 // Cut writes what is ticked into a folder.
 type Cut struct {
 	bench
-	at     int
-	ticked map[string]bool
-	typing bool // in the folder's field
-	folder field
-	own    bool // the folder was typed
-	paper  int
-	said   []string // what became of each file
-	again  bool     // something that differs is there: Enter replaces it
+	at      int
+	ticked  map[string]bool
+	typing  entry // the entry that is typed in
+	field   field
+	folder  string // as typed; empty: that of the session
+	paper   int
+	printed [2]measure.Length // how long the two control lines came out
+	tiles   tiling
+	said    []string // what became of each file
+	next    []string // and what to do with them
+	again   bool     // something that differs is there: Enter replaces it
 }
 
 // NewCut is the sixth stage.
@@ -39,33 +44,25 @@ func NewCut(d *desk.Desk) *Cut {
 // usual is what is ticked at first: what she cuts by, and the picture.
 var usual = [...]string{"svg", "card", "guide"}
 
-// papers are the sizes that printers take, the usual one first.
-var papers = [...]string{"a4-letter", "a4", "letter", "a3", "legal", "tabloid"}
-
 // Title names the stage.
 func (s *Cut) Title() string { return s.d.Tell(text.StageCut) }
 
 // Fact: line 1 has none for this stage.
 func (s *Cut) Fact() string { return "" }
 
-// Typing says that the folder is being typed.
-func (s *Cut) Typing() bool { return s.typing || s.eye.Hair }
+// Typing says that something is being typed.
+func (s *Cut) Typing() bool { return s.typing != noEntry || s.eye.Hair }
 
 // into is the folder: as typed, or that of the session.
 func (s *Cut) into() string {
-	if s.own {
-		return strings.TrimSpace(s.folder.string())
+	if s.folder != "" {
+		return s.folder
 	}
 	if p := s.d.Path(); p != "" {
 		return filepath.Dir(p)
 	}
 	return "."
 }
-
-// rows: the formats, then the folder.
-func (s *Cut) rows() int { return len(outlet.Formats()) + 1 }
-
-func (s *Cut) onFolder() bool { return s.at == s.rows()-1 }
 
 // why is why nothing can be written, empty if it can.
 func (s *Cut) why() string {
@@ -85,14 +82,17 @@ func (s *Cut) Actions() []desk.Offer {
 	if s.eye.Hair {
 		return s.hairOffers()
 	}
-	if s.typing {
+	if s.typing != noEntry {
 		return []desk.Offer{offer(keys.Accept), offer(keys.Back), quiet("field-up"), quiet("field-down"), quiet("clear")}
 	}
 	write := offer("write")
 	write.WhyNot = s.why()
-	if s.onFolder() {
-		write.Title = s.d.Tell(text.CutInto)
-		write.WhyNot = ""
+	switch s.onEntry() {
+	case noEntry:
+	case folderEntry:
+		write.Title, write.WhyNot = s.d.Tell(text.CutInto), ""
+	default:
+		write.Title, write.WhyNot = s.d.Tell(text.CutTypeIt), ""
 	}
 	return append([]desk.Offer{write, offer("tick"), quiet("format-up"), quiet("format-down"), offer("variant-next"), quiet("variant-back")}, s.tableOffers()...)
 }
@@ -103,8 +103,8 @@ func (s *Cut) Do(id keys.ID) desk.Ask {
 		ask, _ := s.tableDo(id)
 		return ask
 	}
-	if s.typing {
-		return s.inFolder(id)
+	if s.typing != noEntry {
+		return s.inEntry(id)
 	}
 	switch id {
 	case "format-up":
@@ -112,7 +112,7 @@ func (s *Cut) Do(id keys.ID) desk.Ask {
 	case "format-down":
 		s.move(1)
 	case "tick":
-		if s.onFolder() {
+		if s.onEntry() != noEntry {
 			s.edit()
 		} else {
 			f := outlet.Formats()[s.at].ID
@@ -120,11 +120,11 @@ func (s *Cut) Do(id keys.ID) desk.Ask {
 			s.again = false
 		}
 	case "variant-next":
-		s.paper = (s.paper + 1) % len(papers)
+		return s.turn(1)
 	case "variant-back":
-		s.paper = (s.paper + len(papers) - 1) % len(papers)
+		return s.turn(-1)
 	case "write":
-		if s.onFolder() {
+		if s.onEntry() != noEntry {
 			s.edit()
 			return desk.Ask{}
 		}
@@ -138,45 +138,13 @@ func (s *Cut) Do(id keys.ID) desk.Ask {
 	return desk.Ask{}
 }
 
-func (s *Cut) move(by int) { s.at = max(0, min(s.at+by, s.rows()-1)) }
-
-func (s *Cut) edit() {
-	s.folder.set(s.into())
-	s.typing = true
-}
-
-// inFolder is an action while the folder is typed.
-func (s *Cut) inFolder(id keys.ID) desk.Ask {
-	switch id {
-	case keys.Accept, "field-up", "field-down", keys.FieldNext, keys.FieldBack:
-		s.typing, s.own = false, strings.TrimSpace(s.folder.string()) != ""
-		s.again = false
-		if id == "field-up" || id == keys.FieldBack {
-			s.move(-1)
-		}
-	case keys.Back:
-		s.typing = false
-	case "clear":
-		s.folder.set("")
-	case "text-left":
-		s.folder.key("left")
-	case "text-right":
-		s.folder.key("right")
-	}
-	return desk.Ask{}
-}
-
-// Type a key of the folder.
-func (s *Cut) Type(k desk.Key) desk.Ask {
-	if !s.typing {
-		return s.hairType(k)
-	}
-	if len(k.Runes) > 0 {
-		s.folder.insert(k.Runes)
-	} else {
-		s.folder.key(k.Name)
-	}
-	return desk.Ask{}
+// turn takes another paper. Lines that were measured on the one before say
+// nothing about it.
+func (s *Cut) turn(by int) desk.Ask {
+	n := len(outlet.Papers())
+	s.paper = (s.paper + by + n) % n
+	s.printed = [2]measure.Length{}
+	return desk.Ask{Say: s.d.Tell(text.CutPaper, s.d.Trade(outlet.Papers()[s.paper].Title))}
 }
 
 // written is what comes back from writing.
@@ -198,7 +166,7 @@ func (s *Cut) write() desk.Ask {
 			formats = append(formats, f)
 		}
 	}
-	sheet, stem, folder, o := s.d.Sheet(), s.d.Stem(), s.into(), outlet.Options{Session: s.d.Unit(), Paper: papers[s.paper], Force: s.again}
+	sheet, stem, folder, o := s.d.Sheet(), s.d.Stem(), s.into(), s.options()
 	version := s.d.Version()
 	return desk.Ask{For: s.d.Tell(text.CutWriting), Run: func() desk.Answer {
 		rs, err := outlet.Export(sheet, stem, folder, formats, o, nil)
@@ -217,7 +185,7 @@ func (s *Cut) Hear(a desk.Answer) desk.Ask {
 	if !ok {
 		return desk.Ask{}
 	}
-	s.said, s.again = nil, false
+	s.said, s.next, s.again = nil, nil, false
 	if a.Err != nil {
 		s.said = []string{a.Err.Error()}
 		return desk.Ask{Say: s.d.Tell(text.CutNone) + " " + s.d.Plain(a.Err.Error()), Warn: true}
@@ -238,26 +206,53 @@ func (s *Cut) Hear(a desk.Answer) desk.Ask {
 	if warn != "" {
 		return desk.Ask{Say: warn, Warn: true}
 	}
+	s.next = s.then(w.results)
 	if done == 1 {
 		return desk.Ask{Say: s.d.Tell(text.CutDoneOne, w.folder)}
 	}
 	return desk.Ask{Say: s.d.Tell(text.CutDone, w.folder, done)}
 }
 
-// View is what leaves above the cloth.
+// then says what to do with what was written.
+func (s *Cut) then(rs []outlet.Result) []string {
+	wrote := map[string]bool{}
+	for _, r := range rs {
+		wrote[r.Format] = true
+	}
+	var out []string
+	for _, n := range nexts {
+		if wrote[n.format] {
+			out = append(out, s.d.Tell(n.says))
+		}
+	}
+	return append(out, s.d.Tell(text.CutThen))
+}
+
+// nexts are what to do with a format, the nearest to the cloth first.
+var nexts = []struct {
+	format string
+	says   text.ID
+}{{"tiles", text.CutThenTiles}, {"card", text.CutThenCard}, {"guide", text.CutThenGuide}}
+
+// View is what leaves above the cloth; with tiles, the sheets of paper lie over
+// the pieces.
 func (s *Cut) View(r desk.Rect) []string {
-	return s.compose(r, 11, s.words, view.Scene{Sheet: s.d.Sheet()})
+	return s.compose(r, 11, s.words, view.Scene{Sheet: s.d.Sheet(), Pages: s.pages()})
 }
 
 func (s *Cut) words(cols, rows int) ([]string, string) {
 	d := s.d
 	title := " " + d.Paint(theme.Title, d.Tell(text.CutTitle))
 	out := []string{"", title, ""}
-	if rows < 9 {
+	if rows < 9 || len(s.next) > 0 {
 		out = []string{title}
 	}
-	foot := append(s.places(cols), s.notes(cols)...)
-	room := max(rows-len(out)-min(len(foot), 4), 2)
+	places, notes := s.places(cols), s.notes(cols)
+	if len(s.next) > 0 && s.onEntry() == noEntry {
+		places = places[1:2] // what to do next needs the room
+	}
+	foot := append(places, notes...)
+	room := max(rows-len(out)-min(len(foot), 7), 3)
 	formats := outlet.Formats()
 	from, to := window(min(s.at, len(formats)-1), len(formats), room)
 	for i := from; i < to; i++ {
@@ -272,25 +267,16 @@ func (s *Cut) line(i int, f outlet.Format, cols int) string {
 	if s.ticked[f.ID] {
 		box = "[x] "
 	}
-	line := marker(i == s.at) + box + desk.Fit(s.d.Trade(f.Title), 16) + s.d.Trade(f.Says)
+	line := marker(i == s.at) + box + desk.Fit(s.d.Trade(f.Title), 16)
+	if says := s.d.Trade(f.Says); ansi.StringWidth(line+says) <= cols {
+		line += says
+	} else {
+		line += shortTitle(says, cols-ansi.StringWidth(line))
+	}
 	if i == s.at {
 		return s.d.Paint(theme.Title, desk.Clip(line, cols))
 	}
 	return line
-}
-
-// places are where it goes: the folder, and the paper.
-func (s *Cut) places(cols int) []string {
-	d := s.d
-	folder := d.Plain(s.into())
-	if s.typing {
-		folder = s.folder.view(d, max(min(cols-24, 50), 10))
-	}
-	line := marker(s.onFolder()) + "    " + desk.Fit(d.Tell(text.CutInto), 16)
-	if s.onFolder() {
-		line = d.Paint(theme.Title, line)
-	}
-	return []string{line + folder, "     " + desk.Fit(d.Tell(text.CutPaper, ""), 16) + papers[s.paper]}
 }
 
 // notes are what stands in the way, and what became of each file.
@@ -302,6 +288,11 @@ func (s *Cut) notes(cols int) []string {
 		out = append(out, " "+s.why())
 	case fails > 0:
 		out = append(out, " "+d.Paint(theme.Warn, "! "+d.Tell(text.CutFindings, strconv.Itoa(fails))))
+	}
+	for _, l := range s.next {
+		for _, p := range desk.Wrap(l, cols-2) {
+			out = append(out, " "+d.Paint(theme.Accent, p))
+		}
 	}
 	for _, l := range s.said {
 		for _, p := range desk.Wrap(d.Plain(l), cols-2) {

@@ -6,6 +6,11 @@
 // eye never hunts. How both share the screen stands in bench.go; the two
 // stages that are forms share form.go and field.go.
 //
+// Learning comes on top of them: a question takes the place of the words
+// (question.go), what if draws the old under the new (whatif.go), and a lesson
+// stands as a bar above the stage that shows its page (study.go). All three are
+// the bench's, so that they are the same in each stage.
+//
 // A stage keeps where she looks and what she has typed but not accepted. It
 // never keeps the Job and never changes it: it returns a desk.Ask. Stages know
 // nothing of each other.

@@ -17,8 +17,13 @@ import (
 type Draft struct {
 	bench
 	step   int // the step shown; 0: none yet
-	scroll int
 	why    bool
+	first  bool            // a question comes before each step
+	hidden bool            // the step is asked about and not shown yet
+	heard  []string        // what came of the question of this step
+	done   map[string]bool // the steps whose questions are settled
+	blank  *pattern.Sheet  // the table before the first step
+	terms  terms
 }
 
 // NewDraft is the third stage.
@@ -55,6 +60,10 @@ func (s *Draft) Step() int { return s.at() }
 func (s *Draft) GoTo(n int) {
 	if n != s.step {
 		s.step, s.scroll, s.eye = n, 0, s.eye.Fit()
+		s.hidden, s.heard = false, nil
+		if s.ask.open {
+			s.askClose()
+		}
 	}
 }
 
@@ -67,12 +76,18 @@ func (s *Draft) current() (pattern.Step, bool) {
 	return steps[s.at()-1], true
 }
 
-// Typing: only the cross-hair takes letters here.
-func (s *Draft) Typing() bool { return s.eye.Hair }
+// Typing: the cross-hair, what if and a question take letters.
+func (s *Draft) Typing() bool { return s.eye.Hair || s.try.open || s.ask.open }
 
 // Actions are what can be done here.
 func (s *Draft) Actions() []desk.Offer {
-	if s.eye.Hair {
+	switch {
+	case s.ask.open:
+		offers, _ := s.Offers()
+		return offers
+	case s.try.open:
+		return s.tryOffers()
+	case s.eye.Hair:
 		return s.hairOffers()
 	}
 	n := len(s.d.Sheet().Steps)
@@ -94,23 +109,29 @@ func (s *Draft) Actions() []desk.Offer {
 			table[i].Quiet = true
 		}
 	}
-	return append(append(out, offer("why"), offer("steps")), table...)
+	try := quiet("what-if")
+	if len(s.d.Sheet().Figures) == 0 {
+		try.WhyNot = s.d.Tell(text.WhatIfNothing, waits(s.d, s.d.Sheet()))
+	}
+	return append(append(out, offer("ask-first"), quiet("why"), quiet("steps"), try), table...)
 }
 
 // Do an action.
 func (s *Draft) Do(id keys.ID) desk.Ask {
-	if s.eye.Hair {
+	switch {
+	case s.ask.open:
+		return s.AskDo(id)
+	case s.try.open:
+		ask, _ := s.tryDo(id)
+		return ask
+	case s.eye.Hair:
 		ask, _ := s.tableDo(id)
 		return ask
 	}
 	n := len(s.d.Sheet().Steps)
 	switch id {
 	case "step-next":
-		if s.at() >= n {
-			return desk.Ask{Say: s.d.Tell(text.DraftDone)}
-		}
-		s.GoTo(s.at() + 1)
-		return desk.Ask{Say: s.marked()}
+		return s.next()
 	case "step-back":
 		if s.at() <= 1 {
 			return desk.Ask{Say: s.d.Tell(text.DraftFirst)}
@@ -131,6 +152,10 @@ func (s *Draft) Do(id keys.ID) desk.Ask {
 		if st, ok := s.current(); ok && s.why && st.Rule.IsEmpty() {
 			return desk.Ask{Say: s.d.Tell(text.NoRule)}
 		}
+	case "ask-first":
+		return s.askFirst()
+	case "what-if":
+		return s.whatIf()
 	case keys.FieldNext, keys.FieldBack:
 		s.swap()
 	default:
@@ -140,8 +165,28 @@ func (s *Draft) Do(id keys.ID) desk.Ask {
 	return desk.Ask{}
 }
 
-// Type is the cross-hair's.
-func (s *Draft) Type(k desk.Key) desk.Ask { return s.hairType(k) }
+// next draws the next step, or asks about it first.
+func (s *Draft) next() desk.Ask {
+	if s.at() >= len(s.d.Sheet().Steps) {
+		return desk.Ask{Say: s.d.Tell(text.DraftDone)}
+	}
+	s.GoTo(s.at() + 1)
+	if s.question() {
+		return desk.Ask{}
+	}
+	return desk.Ask{Say: s.marked()}
+}
+
+// Type is a letter at a question, at what if or at the cross-hair.
+func (s *Draft) Type(k desk.Key) desk.Ask {
+	if s.ask.open {
+		return s.AskType(k)
+	}
+	if s.try.open && s.OnPage() && k.Name == " " {
+		return s.nextPage()
+	}
+	return s.hairType(k)
+}
 
 // Hear nothing: this stage has no errands.
 func (s *Draft) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
@@ -165,6 +210,9 @@ func (s *Draft) marked() string {
 // View is the step above the cloth.
 func (s *Draft) View(r desk.Rect) []string {
 	s.Visit()
+	if s.try.open && !s.ask.open {
+		return s.compose(r, 10, s.tryWords, s.scene(r))
+	}
 	return s.compose(r, 10, s.words, s.scene(r))
 }
 
@@ -174,6 +222,25 @@ func (s *Draft) scene(r desk.Rect) view.Scene {
 	st, ok := s.current()
 	if !ok {
 		return out
+	}
+	if s.try.open {
+		piece := pattern.PieceID("")
+		if r.Rows < bothRows {
+			piece = s.trySide(st)
+		}
+		return s.tryScene(piece)
+	}
+	if old, _ := s.other(); old != nil {
+		out.Old, out.Step = old, 0
+		if r.Rows < bothRows {
+			out.Piece = pattern.Front
+		}
+		return out
+	}
+	if s.hidden {
+		if out.Step--; out.Step == 0 {
+			out.Step, out.Sheet = 1, s.blankOf(sheet)
+		}
 	}
 	last := s.at() >= len(sheet.Steps)
 	if !last && (r.Rows < bothRows || !started(sheet, s.at())) {
@@ -238,10 +305,14 @@ func (s *Draft) list(rows, cols int) []string {
 		return nil
 	}
 	out := []string{"", ""}
+	changed := Changed(d)
 	from, to := window(s.at()-1, len(steps), rows-2)
 	for i := from; i < to; i++ {
 		st := steps[i]
 		line := marker(i == s.at()-1) + desk.Fit(strconv.Itoa(st.Number), 4) + desk.Fit(pieceTitle(d, st.Piece), 16) + d.Trade(st.Title)
+		if changed[st.ID] {
+			line += "   " + d.Tell(text.DraftChanged)
+		}
 		role := theme.Muted
 		if i == s.at()-1 {
 			role = theme.Title
@@ -263,16 +334,26 @@ func (s *Draft) body(st pattern.Step, cols int) []string {
 	d, u := s.d, s.d.Unit()
 	const label = 5
 	var out []string
+	for _, l := range s.heard {
+		out = append(out, labelled(d, "", label, cols, l, theme.Ok)...)
+	}
+	if old, method := s.other(); old != nil {
+		return s.compared(old, method, label, cols)
+	}
+	words := map[string]bool{}
+	for _, w := range s.terms.first(d.Sheet(), st.ID) {
+		words[w] = true
+	}
 	if !st.Drawn {
 		out = append(out, labelled(d, d.Tell(text.DraftDo), label, cols, capital(d.Trade(st.Waits.In(u)))+".", theme.Warn)...)
 	} else {
-		out = append(out, labelled(d, d.Tell(text.DraftDo), label, cols, d.Trade(st.Do.In(u)), theme.Text)...)
+		out = append(out, labelledTerms(d, d.Tell(text.DraftDo), label, cols, d.Trade(st.Do.In(u)), theme.Text, words)...)
 	}
 	if sum := st.Sum.Sum(u); sum != "" {
 		out = append(out, labelled(d, d.Tell(text.DraftSum), label, cols, d.Trade(sum)+" "+u.String(), theme.Title)...)
 	}
 	if why := st.Why.In(u); why != "" {
-		out = append(out, labelled(d, d.Tell(text.DraftWhy), label, cols, d.Trade(why), theme.Text)...)
+		out = append(out, labelledTerms(d, d.Tell(text.DraftWhy), label, cols, d.Trade(why), theme.Text, words)...)
 	}
 	if s.why {
 		if rule := st.Rule.In(u); rule != "" {
@@ -280,7 +361,7 @@ func (s *Draft) body(st pattern.Step, cols int) []string {
 		}
 	}
 	if slip := st.Slip.In(u); slip != "" {
-		out = append(out, labelled(d, d.Tell(text.DraftSlip), label, cols, d.Trade(slip), theme.Muted)...)
+		out = append(out, labelledTerms(d, d.Tell(text.DraftSlip), label, cols, d.Trade(slip), theme.Muted, words)...)
 	}
 	return out
 }

@@ -31,7 +31,9 @@ type Measure struct {
 
 // NewMeasure is the first stage.
 func NewMeasure(d *desk.Desk) *Measure {
-	return &Measure{bench: bench{d: d}, form: form{typing: true}, fresh: true}
+	m := &Measure{bench: bench{d: d}, form: form{typing: true}, fresh: true}
+	m.edge = m.tape
+	return m
 }
 
 // Title names the stage.
@@ -160,7 +162,26 @@ func (m *Measure) Actions() []desk.Offer {
 	} else if _, doubted := m.doubts[m.id()]; doubted {
 		as.Quiet = false
 	}
-	return append(out, as, quiet(keys.Room))
+	return append(out, m.settling(keepID), m.settling(againID), as, quiet(keys.Room))
+}
+
+// Two actions of a row that is not settled: to take what is proposed, and to
+// say of a doubted number that it was measured again.
+const (
+	keepID  keys.ID = "take-proposal"
+	againID keys.ID = "measured-again"
+)
+
+// settling is one of those as it stands for the row in hand.
+func (m *Measure) settling(id keys.ID) desk.Offer {
+	o := offer(id)
+	if _, ok := m.proposal(m.id()); id == keepID && !ok {
+		o.WhyNot = m.d.Tell(text.NoProposal)
+	}
+	if _, ok := m.doubts[m.id()]; id == againID && (!ok || m.form.dirty()) {
+		o.WhyNot = m.d.Tell(text.NoDoubt)
+	}
+	return o
 }
 
 // id is the measurement of the row in hand, empty for the other rows.
@@ -192,9 +213,9 @@ func (m *Measure) Do(id keys.ID) desk.Ask {
 	case keys.Room:
 		m.swap()
 	case "field-down", keys.FieldNext, keys.Accept:
-		return m.leave(1, id == keys.Accept)
+		return m.leave(1)
 	case "field-up", keys.FieldBack:
-		return m.leave(-1, false)
+		return m.leave(-1)
 	case keys.Back:
 		return m.back()
 	case keys.Undo:
@@ -215,13 +236,17 @@ func (m *Measure) Do(id keys.ID) desk.Ask {
 		return m.sideways("right", 1)
 	case keys.OtherUnit:
 		return m.takeOther()
+	case keepID:
+		return m.takeProposal()
+	case againID:
+		return m.again()
 	}
 	return desk.Ask{}
 }
 
 // back leaves the field: what was typed and can be read is accepted.
 func (m *Measure) back() desk.Ask {
-	ask := m.accept(false)
+	ask := m.accept()
 	m.form.typing = false
 	if ask.Job == nil && ask.Say == "" {
 		ask.Say = m.d.Tell(text.FieldOpen)
@@ -230,8 +255,8 @@ func (m *Measure) back() desk.Ask {
 }
 
 // leave accepts the row in hand and goes to another.
-func (m *Measure) leave(by int, enter bool) desk.Ask {
-	ask := m.accept(enter)
+func (m *Measure) leave(by int) desk.Ask {
+	ask := m.accept()
 	if n := len(m.form.rows); n > 0 {
 		m.form.to((m.form.at + by + n) % n)
 	}
@@ -263,7 +288,7 @@ func (m *Measure) Settle() desk.Ask {
 	if !m.Dirty() {
 		return desk.Ask{}
 	}
-	return m.accept(false)
+	return m.accept()
 }
 
 // Type a key.
@@ -272,8 +297,11 @@ func (m *Measure) Type(k desk.Key) desk.Ask {
 	if m.eye.Hair {
 		return m.hairType(k)
 	}
-	if k.Paste && strings.ContainsAny(string(k.Runes), "\n\r\t") && m.id() != "" {
+	if k.Paste && strings.ContainsAny(string(k.Runes), "\n\r\t") {
 		return m.paste(string(k.Runes))
+	}
+	if k.Paste && !m.form.typing {
+		return desk.Ask{}
 	}
 	m.form.typeKey(k)
 	return desk.Ask{}

@@ -21,9 +21,9 @@ func (m *Measure) reading() (measure.Length, bool) {
 	return r.Length, true
 }
 
-// accept takes what is typed in the row in hand. With enter an empty row takes
-// its proposal.
-func (m *Measure) accept(enter bool) desk.Ask {
+// accept takes what is typed in the row in hand. A row left empty stays as it
+// is: proposed, or not yet taken.
+func (m *Measure) accept() desk.Ask {
 	r, ok := m.form.row()
 	if !ok || r.pick {
 		return desk.Ask{}
@@ -34,9 +34,6 @@ func (m *Measure) accept(enter bool) desk.Ask {
 	}
 	id := measure.ID(r.id)
 	if typed == "" && r.text == "" {
-		if enter {
-			return m.acceptProposal(id)
-		}
 		m.form.accepted()
 		return desk.Ask{}
 	}
@@ -124,12 +121,27 @@ func (m *Measure) acceptName(typed string) desk.Ask {
 	return desk.Ask{Job: &job, Says: m.d.Words.Say(text.MeasureChanged, m.d.Words.Say(text.MeasureName), old, typed)}
 }
 
-func (m *Measure) acceptProposal(id measure.ID) desk.Ask {
+// takeProposal writes what is proposed down as hers.
+func (m *Measure) takeProposal() desk.Ask {
+	id := m.id()
 	p, ok := m.proposal(id)
-	if !ok {
-		return desk.Ask{}
+	if !ok || m.form.dirty() {
+		return desk.Ask{Say: m.d.Tell(text.NotNow, m.d.Tell(text.NoProposal))}
 	}
-	return m.set(id, p.Value)
+	m.form.accepted()
+	now := m.d.Job().WithBody(id, p.Value)
+	return desk.Ask{Job: &now, Says: m.d.Words.Say(text.ProposalTaken, m.term(id), m.d.Unit().Say(p.Value))}
+}
+
+// again settles a doubt: she measured again, and the number stays.
+func (m *Measure) again() desk.Ask {
+	id := m.id()
+	if o := m.settling(againID); o.WhyNot != "" {
+		return desk.Ask{Say: m.d.Tell(text.NotNow, o.WhyNot)}
+	}
+	l, _ := m.d.Job().Body.Get(id)
+	now := m.d.Job().Confirm(id, l)
+	return desk.Ask{Job: &now, Says: m.d.Words.Say(text.AgainDone, m.term(id), m.d.Unit().Say(l))}
 }
 
 // proposal is what the draft uses as long as she has not measured.
@@ -195,45 +207,4 @@ func (m *Measure) takeOther() desk.Ask {
 		return desk.Ask{Say: m.d.Tell(text.NoOtherUnit)}
 	}
 	return m.set(m.id(), l)
-}
-
-// paste takes a table: a line for each measurement with its id or its name,
-// or numbers alone, which go into the rows from the one in hand on.
-func (m *Measure) paste(s string) desk.Ask {
-	job := m.d.Job()
-	at, n := m.form.at, 0
-	for _, line := range strings.FieldsFunc(s, func(r rune) bool { return r == '\n' || r == '\r' }) {
-		id, value := m.pasted(line)
-		if id == "" && at < len(m.form.rows) {
-			id = measure.ID(m.form.rows[at].id)
-			at++
-		}
-		l, err := m.read(id, value)
-		if _, known := measure.Find(id); err != nil || !known {
-			continue
-		}
-		job = job.WithBody(id, l)
-		n++
-	}
-	if n == 0 {
-		return desk.Ask{Say: m.d.Tell(text.PasteUnread), Warn: true}
-	}
-	m.form.accepted()
-	return desk.Ask{Job: &job, Says: m.d.Words.Count(n, text.PastedOne, text.Pasted)}
-}
-
-// pasted splits a line into the measurement it names, if it names one, and
-// the value.
-func (m *Measure) pasted(line string) (measure.ID, string) {
-	head, value, ok := strings.Cut(line, "\t")
-	if !ok {
-		return "", line
-	}
-	key := strings.ToLower(strings.TrimSpace(head))
-	for _, x := range measure.All() {
-		if key == string(x.ID) || key == strings.ToLower(x.Term) || key == strings.ReplaceAll(string(x.ID), "_", " ") {
-			return x.ID, value
-		}
-	}
-	return "", head
 }

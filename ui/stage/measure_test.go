@@ -1,8 +1,10 @@
 package stage
 
 import (
+	"strings"
 	"testing"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/stretchr/testify/require"
 
 	"chalkfold/measure"
@@ -80,7 +82,7 @@ func TestNudgingGoesByTheTape(t *testing.T) {
 	require.Equal(t, "28 1/8", waist(u.d))
 }
 
-func TestEmptyTakesOutAndEnterTakesAProposal(t *testing.T) {
+func TestEmptyTakesOutAndAProposalIsTakenByItsKey(t *testing.T) {
 	u, m := measuring(t)
 	m.form.to(m.form.find(string(measure.AcrossFront)))
 	u.do("clear", keys.Accept)
@@ -89,7 +91,56 @@ func TestEmptyTakesOutAndEnterTakesAProposal(t *testing.T) {
 	u.do("field-up", "field-down")
 	require.False(t, u.d.Job().Body.Has(measure.AcrossFront), "going by takes nothing")
 	u.do("field-up", keys.Accept)
+	require.False(t, u.d.Job().Body.Has(measure.AcrossFront), "Enter leaves it proposed")
+	m.form.to(m.form.find(string(measure.AcrossFront)))
+	require.Contains(t, u.do(keepID).Says, "taken from the proposal")
 	require.True(t, u.d.Job().Body.Has(measure.AcrossFront))
+	u.d.Undo()
+	require.False(t, u.d.Job().Body.Has(measure.AcrossFront), "one entry")
+	require.NotEmpty(t, u.do(againID).Say)
+}
+
+func TestADoubtIsSettledByMeasuringAgain(t *testing.T) {
+	u, m := measuring(t)
+	u.do("clear")
+	u.types("72")
+	u.do(keys.Accept, "field-up")
+	require.Contains(t, u.screen(), "= 182.9 cm")
+	require.Contains(t, u.screen(), "Ctrl+R")
+	require.Contains(t, u.do(againID).Says, "measured again")
+	_, doubted := m.doubts[measure.WaistGirth]
+	require.False(t, doubted)
+	require.NotContains(t, u.screen(), "Ctrl+R")
+	u.d.Undo()
+	require.Contains(t, u.screen(), "Ctrl+R", "undone, it is doubted again")
+}
+
+func TestTheEchoIsNeverCut(t *testing.T) {
+	u, m := measuring(t)
+	job := u.d.Job()
+	job.Unit = measure.Cm
+	for _, id := range u.d.Needs() {
+		job = job.WithBody(id, measure.Cm.Length(100.33))
+	}
+	u.d.Change(job, "cm")
+	for i := range m.form.rows {
+		m.form.to(i)
+		for _, line := range strings.Split(u.screen(), "\n") {
+			if _, echo, ok := strings.Cut(ansi.Strip(line), " = "); ok {
+				require.Regexp(t, `^39 1/2 in( |!|$)`, echo)
+			}
+		}
+	}
+}
+
+func TestTheTapeLiesAlongTheTable(t *testing.T) {
+	u, m := measuring(t)
+	require.Contains(t, u.screen(), `|27'+'''V28'+`, "the tape")
+	u.do("clear")
+	u.types("28 1/2")
+	require.Contains(t, u.screen(), `|28'V'''|29`, "the tick follows what is typed")
+	m.form.to(0)
+	require.NotContains(t, u.screen(), `''+''`)
 }
 
 func TestTheUnitAndTheNameAreRows(t *testing.T) {
@@ -111,8 +162,12 @@ func TestTheUnitAndTheNameAreRows(t *testing.T) {
 func TestATableCanBePasted(t *testing.T) {
 	u, m := measuring(t)
 	m.Type(desk.Key{})
-	ask := u.take(m.Type(desk.Key{Paste: true, Runes: []rune("bust_girth\t37\nwaist girth\t29\nnonsense\tx\n")}))
+	ask := u.take(m.Type(desk.Key{Paste: true, Runes: []rune("bust_girth\t37\r\nwaist girth\t29\thers\nnonsense\t3\nhip_girth\tx\n")}))
 	require.Equal(t, "Pasted: 2 values.", ask.Says)
+	require.Contains(t, ask.Say, `Not taken: "nonsense" (no such measurement), hip girth "x" (no number).`)
+	u.d.Undo()
+	require.Equal(t, "28", waist(u.d), "all of it is one change")
+	u.d.Redo()
 	require.Equal(t, "29", waist(u.d))
 	require.True(t, u.take(m.Type(desk.Key{Paste: true, Runes: []rune("a\nb\n")})).Warn)
 }

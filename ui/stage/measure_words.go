@@ -5,6 +5,7 @@ import (
 
 	"chalkfold/measure"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
 	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
 )
@@ -13,7 +14,8 @@ import (
 const (
 	titleCells = 24
 	valueCells = 10
-	listCells  = 1 + titleCells + valueCells + 14
+	echoCells  = 15 // "= 118 15/16 in" and a sign
+	listCells  = 1 + titleCells + valueCells + echoCells + 1
 	explainGap = 2
 	leastRight = 25 // below it, what is explained stands under the list
 )
@@ -48,7 +50,11 @@ func (m *Measure) stacked(cols, rows int) []string {
 		out = append(out, "")
 	}
 	out = append(out, m.list(cols, rows-low-len(out)-1)...)
-	out = append(out, "")
+	if m.alone {
+		out = append(out, m.tape(cols))
+	} else {
+		out = append(out, "")
+	}
 	for _, l := range m.explain(cols-1, low) {
 		out = append(out, " "+l)
 	}
@@ -72,7 +78,7 @@ func (m *Measure) list(cols, lines int) []string {
 func (m *Measure) line(i, cols int) string {
 	d, r := m.d, m.form.rows[i]
 	here := i == m.form.at
-	title := desk.Fit(marker(here)+r.title, titleCells) + " "
+	title := desk.Fit(marker(here)+shortTitle(r.title, titleCells-1), titleCells) + " "
 	if here {
 		title = d.Paint(theme.Title, title)
 	}
@@ -118,7 +124,7 @@ func (m *Measure) echo(r row, here bool) string {
 		return d.Paint(theme.Muted, d.Tell(text.MeasureEquals, other(u).Say(l)))
 	}
 	if l, ok := m.d.Job().Body.Get(id); ok {
-		says := desk.Fit(d.Tell(text.MeasureEquals, other(u).Say(l)), 12)
+		says := desk.Fit(d.Tell(text.MeasureEquals, other(u).Say(l)), echoCells-1)
 		if x, doubted := m.doubts[id]; doubted && (x.Strong || x.HasOther) {
 			return d.Paint(theme.Muted, says) + d.Paint(theme.Warn, "!")
 		}
@@ -183,6 +189,7 @@ func (m *Measure) explain(cols, rows int) []string {
 		if doubt.HasOther {
 			add(theme.Text, d.Tell(text.MeasureMeantAs, doubt.Unit.Say(doubt.InOther)))
 		}
+		add(theme.Muted, d.Tell(text.DoubtKeys, m.key(againID)))
 	}
 	if why := refused(d, m.scene(desk.Rect{}).Sheet); why != "" {
 		add(theme.Warn, "! "+why)
@@ -192,12 +199,18 @@ func (m *Measure) explain(cols, rows int) []string {
 		add(theme.Muted, d.Tell(text.MeasureSlip, d.Trade(x.Slip)))
 	}
 	if p, ok := m.proposal(x.ID); ok {
-		add(theme.Muted, d.Tell(text.MeasureProposedHow, d.Trade(strings.TrimSuffix(p.Source, "."))))
+		add(theme.Muted, d.Tell(text.ProposalKeys, d.Trade(strings.TrimSuffix(p.Source, ".")), m.key(keepID)))
 	}
 	if len(out) < rows && x.Landmarks != "" {
 		add(theme.Muted, capital(d.Trade(x.Landmarks))+".")
 	}
 	return out
+}
+
+// key is the key of an action, as it stands on keyboards.
+func (m *Measure) key(id keys.ID) string {
+	a, _ := m.d.Keys.Find(id)
+	return a.Short()
 }
 
 // caption is the stage in one line.

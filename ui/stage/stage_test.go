@@ -128,8 +128,7 @@ func TestCutWritesWhatIsTicked(t *testing.T) {
 	s := NewCut(d)
 	u := user{t, d, s}
 	dir := t.TempDir()
-	s.own = true
-	s.folder.set(dir)
+	s.folder = dir
 	require.False(t, s.ticked["dxf"])
 	ask := u.do("write")
 	require.NotNil(t, ask.Run)

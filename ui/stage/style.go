@@ -44,12 +44,12 @@ func (s *Style) refresh() {
 		return
 	}
 	s.version = s.d.Version()
-	s.choices = s.d.Choices()
 	sheet := s.d.Sheet()
+	s.choices = s.used(sheet)
 	var rows []row
 	for _, c := range s.choices {
 		set, _ := sheet.Setting(c.ID)
-		rows = append(rows, row{id: string(c.ID), title: s.d.Trade(c.Title), group: c.Group, text: s.exact(c, set.Value), pick: c.Kind == pattern.KindPick || c.Kind == pattern.KindSwitch})
+		rows = append(rows, row{id: string(c.ID), title: s.d.Trade(c.Title), group: c.Group, text: s.stored(c, set), pick: c.Kind == pattern.KindPick || c.Kind == pattern.KindSwitch})
 	}
 	s.form.sync(rows)
 	if s.fresh {
@@ -61,6 +61,35 @@ func (s *Style) refresh() {
 			}
 		}
 	}
+}
+
+// used are the choices of the present method, then those of the other that she
+// has made and that are kept for it.
+func (s *Style) used(sheet *pattern.Sheet) []pattern.Choice {
+	var out, kept []pattern.Choice
+	method := sheet.Job.Style.Method()
+	for _, c := range s.d.Choices() {
+		set, _ := sheet.Setting(c.ID)
+		switch {
+		case c.UsedBy(method):
+			out = append(out, c)
+		case set.Chosen:
+			kept = append(kept, c)
+		}
+	}
+	return append(out, kept...)
+}
+
+// stored is the text of a row: as she typed it, or of what is usual what the
+// tape shows.
+func (s *Style) stored(c pattern.Choice, set pattern.Setting) string {
+	if c.Kind == pattern.KindLength && !set.Chosen {
+		if !set.Known() {
+			return ""
+		}
+		return s.d.Unit().Tape(set.Value.Length)
+	}
+	return s.exact(c, set.Value)
 }
 
 // choice is the one of the row in hand, with its setting.

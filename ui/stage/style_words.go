@@ -3,6 +3,8 @@ package stage
 import (
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/ui/desk"
@@ -67,7 +69,7 @@ func (s *Style) list(cols, lines int) []string {
 			out = append(out, " "+s.d.Paint(theme.Muted, s.d.Trade(e.heading)))
 			continue
 		}
-		out = append(out, desk.Clip(s.line(e.row), cols))
+		out = append(out, desk.Clip(s.line(e.row, cols), cols))
 	}
 	for len(out) < lines {
 		out = append(out, "")
@@ -77,11 +79,11 @@ func (s *Style) list(cols, lines int) []string {
 
 // line is one choice: marker, name, value, and a mark where it is not the
 // usual one.
-func (s *Style) line(i int) string {
+func (s *Style) line(i, cols int) string {
 	d, r := s.d, s.form.rows[i]
 	set, _ := d.Sheet().Setting(s.choices[i].ID)
 	here := i == s.form.at
-	title := desk.Fit(marker(here)+r.title, choiceCells) + " "
+	title := desk.Fit(marker(here)+shortTitle(r.title, choiceCells-1), choiceCells) + " "
 	if here {
 		title = d.Paint(theme.Title, title)
 	}
@@ -104,9 +106,25 @@ func (s *Style) line(i int) string {
 	case !set.Used:
 		return title + d.Paint(theme.Muted, d.Tell(text.StyleKept))
 	case set.Chosen && !same(set.Value, set.Default.Value):
-		return title + "* " + d.Paint(theme.Muted, d.Tell(text.StyleUsually, s.short(s.choices[i], set.Default.Value)))
+		usual := "* " + d.Paint(theme.Muted, d.Tell(text.StyleUsually, s.short(s.choices[i], set.Default.Value)))
+		if ansi.StringWidth(title+usual) > cols {
+			usual = "*" // what is usual is said of the row in hand
+		}
+		return title + usual
 	}
 	return title
+}
+
+// shortTitle leaves out the last words of a title that is too long.
+func shortTitle(s string, cells int) string {
+	for ansi.StringWidth(s) > cells {
+		cut := strings.LastIndexByte(s, ' ')
+		if cut < 0 {
+			break
+		}
+		s = s[:cut]
+	}
+	return s
 }
 
 // choiceCells is the width of the titles of choices, choiceList of their list.
@@ -134,6 +152,9 @@ func (s *Style) explain(cols, rows int) []string {
 		add(theme.Warn, "! "+d.Plain(u.why))
 	}
 	add(theme.Text, d.Trade(c.Says))
+	if asks := s.loose(c.ID); asks != "" {
+		add(theme.Accent, asks)
+	}
 	if !set.Used {
 		add(theme.Muted, d.Tell(text.StyleUnused, d.Job().Style.Method()))
 	}

@@ -16,14 +16,14 @@ import (
 // and the cure that can be tried.
 type True struct {
 	bench
-	at      int
-	version int
-	rows    []int // findings in the order shown: what needs her first
-	zoomed  bool
+	at   int
+	of   *pattern.Sheet // whose findings the rows are
+	rows []int          // findings in the order shown: what needs her first
+	bad  spoilt         // a fault on purpose
 }
 
 // NewTrue is the fourth stage.
-func NewTrue(d *desk.Desk) *True { return &True{bench: bench{d: d}, version: -1} }
+func NewTrue(d *desk.Desk) *True { return &True{bench: bench{d: d}} }
 
 // Title names the stage.
 func (s *True) Title() string { return s.d.Tell(text.StageTrue) }
@@ -37,21 +37,23 @@ func (s *True) Fact() string {
 	return ""
 }
 
-// Typing: only the cross-hair takes letters here.
-func (s *True) Typing() bool { return s.eye.Hair }
+// Typing: the cross-hair and what if take letters here.
+func (s *True) Typing() bool { return s.eye.Hair || s.try.open || s.ask.open }
 
 // refresh orders the findings: failed, advised, passed, skipped.
 func (s *True) refresh() {
-	if s.version == s.d.Version() {
+	now := s.sheet()
+	if s.of == now {
 		return
 	}
 	var was string
-	if f, ok := s.finding(); ok {
+	if s.of != nil && s.at < len(s.rows) {
+		f := s.of.Findings[s.rows[s.at]]
 		was = f.Check + f.Code
 	}
-	s.version = s.d.Version()
+	s.of = now
 	s.rows = s.rows[:0]
-	all := s.d.Sheet().Findings
+	all := s.sheet().Findings
 	for _, v := range [...]pattern.Verdict{pattern.Fail, pattern.Advise, pattern.Pass, pattern.Skip} {
 		for i := range all {
 			if all[i].Verdict == v {
@@ -69,7 +71,7 @@ func (s *True) refresh() {
 }
 
 func (s *True) finding() (pattern.Finding, bool) {
-	all := s.d.Sheet().Findings
+	all := s.sheet().Findings
 	if s.at < 0 || s.at >= len(s.rows) || s.rows[s.at] >= len(all) {
 		return pattern.Finding{}, false
 	}
@@ -78,10 +80,19 @@ func (s *True) finding() (pattern.Finding, bool) {
 
 // Actions are what can be done here.
 func (s *True) Actions() []desk.Offer {
-	if s.eye.Hair {
+	switch {
+	case s.ask.open:
+		offers, _ := s.Offers()
+		return offers
+	case s.try.open:
+		return s.tryOffers()
+	case s.eye.Hair:
 		return s.hairOffers()
 	}
 	s.refresh()
+	if s.spoilt() {
+		return s.faultOffers()
+	}
 	f, ok := s.finding()
 	there, try := offer("go-there"), offer("try-cure")
 	if !ok || f.Where.Piece == "" {
@@ -90,18 +101,30 @@ func (s *True) Actions() []desk.Offer {
 	if !ok || f.Try == nil {
 		try.WhyNot = s.d.Tell(text.TrueNoCure)
 	}
-	out := []desk.Offer{there, try, {ID: "finding-down", Quiet: len(s.rows) == 0}, quiet("finding-up")}
+	out := []desk.Offer{there, try, {ID: "finding-down", Quiet: len(s.rows) == 0}, quiet("finding-up"), s.tryOffer()}
 	return append(out, s.tableOffers()...)
 }
 
 // Do an action.
 func (s *True) Do(id keys.ID) desk.Ask {
 	s.refresh()
-	if s.eye.Hair {
+	switch {
+	case s.ask.open:
+		return s.AskDo(id)
+	case s.try.open:
+		ask, _ := s.tryDo(id)
+		return ask
+	case s.eye.Hair:
 		ask, _ := s.tableDo(id)
 		return ask
+	case s.spoilt():
+		if ask, ok := s.faultDo(id); ok {
+			return ask
+		}
 	}
 	switch id {
+	case "true-what-if":
+		return s.whatIf()
 	case "finding-up":
 		s.move(-1)
 	case "finding-down":
@@ -109,7 +132,7 @@ func (s *True) Do(id keys.ID) desk.Ask {
 	case "go-there":
 		return s.goThere()
 	case "try-cure":
-		return s.try()
+		return s.cure()
 	case "zoom-newest":
 		return s.goThere()
 	case keys.FieldNext, keys.FieldBack:
@@ -142,8 +165,8 @@ func (s *True) where(f pattern.Finding) string {
 	return s.d.Tell(text.TruePlace, pieceTitle(s.d, f.Where.Piece), s.d.Tell(text.CrossAt, u.Tape(mm(f.Where.At.X)), u.Tape(mm(f.Where.At.Y))))
 }
 
-// try makes the change that the finding proposes: one entry of the history.
-func (s *True) try() desk.Ask {
+// cure makes the change that the finding proposes: one entry of the history.
+func (s *True) cure() desk.Ask {
 	f, ok := s.finding()
 	if !ok || f.Try == nil {
 		return desk.Ask{Say: s.d.Tell(text.TrueNoCure)}
@@ -163,7 +186,7 @@ func (s *True) inputTitle(f pattern.Finding) string {
 }
 
 func (s *True) valueNow(id pattern.ChoiceID) string {
-	set, _ := s.d.Sheet().Setting(id)
+	set, _ := s.sheet().Setting(id)
 	return s.value(set.Value)
 }
 
@@ -182,8 +205,13 @@ func (s *True) value(v pattern.Value) string {
 	return strconv.FormatFloat(v.Number, 'f', -1, 64)
 }
 
-// Type is the cross-hair's.
-func (s *True) Type(k desk.Key) desk.Ask { return s.hairType(k) }
+// Type is a letter at a question, at what if or at the cross-hair.
+func (s *True) Type(k desk.Key) desk.Ask {
+	if s.ask.open {
+		return s.AskType(k)
+	}
+	return s.hairType(k)
+}
 
 // Hear nothing: this stage has no errands.
 func (s *True) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
@@ -193,7 +221,7 @@ func (s *True) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
 func (s *True) Show(p pattern.Place) {
 	s.refresh()
 	for i, r := range s.rows {
-		if s.d.Sheet().Findings[r].Where == p {
+		if s.sheet().Findings[r].Where == p {
 			s.at = i
 			return
 		}
@@ -203,12 +231,21 @@ func (s *True) Show(p pattern.Place) {
 // View is the findings above the cloth.
 func (s *True) View(r desk.Rect) []string {
 	s.refresh()
+	if s.try.open {
+		return s.compose(r, 11, s.tryWords, s.scene(r))
+	}
 	return s.compose(r, 11, s.words, s.scene(r))
 }
 
 func (s *True) scene(r desk.Rect) view.Scene {
-	out := view.Scene{Sheet: s.d.Sheet()}
+	out := view.Scene{Sheet: s.sheet()}
 	f, ok := s.finding()
+	if s.try.open {
+		out = s.tryScene("")
+	}
+	if s.guessing() || s.try.open {
+		ok = false // the place would give it away, or is another by now
+	}
 	if ok && f.Where.Piece != "" {
 		out.Spot = &f.Where
 		out.Says = s.d.Trade(f.Title)
@@ -217,6 +254,9 @@ func (s *True) scene(r desk.Rect) view.Scene {
 		out.Piece = pattern.Front
 		if ok && f.Where.Piece != "" {
 			out.Piece = f.Where.Piece
+		}
+		if s.guessing() {
+			out.Piece = s.bad.piece
 		}
 	}
 	return out
@@ -227,16 +267,23 @@ func (s *True) words(cols, rows int) ([]string, string) {
 	d := s.d
 	f, ok := s.finding()
 	if !ok {
-		line := " " + d.Tell(text.TrueEmpty, waits(d, d.Sheet()))
+		line := " " + d.Tell(text.TrueEmpty, waits(d, s.sheet()))
 		return []string{"", line}, line
 	}
+	if s.guessing() {
+		return s.guessWords(cols, rows)
+	}
 	said := s.explain(f, cols-2)
-	lines := rows - len(said) - 1
+	var out []string
+	if s.spoilt() {
+		out = s.faultHead(cols)
+		said = append(s.faultSays(cols-2), said...)
+	}
+	lines := rows - len(said) - 1 - len(out)
 	if lines < 3 {
 		lines = min(3, rows)
-		said = said[:max(0, min(len(said), rows-lines-1))]
+		said = said[:max(0, min(len(said), rows-lines-1-len(out)))]
 	}
-	var out []string
 	from, to := window(s.at, len(s.rows), lines)
 	for i := from; i < to; i++ {
 		out = append(out, desk.Clip(s.line(i, cols), cols))
@@ -251,7 +298,7 @@ func (s *True) words(cols, rows int) ([]string, string) {
 
 // tally counts the findings.
 func (s *True) tally() string {
-	sheet := s.d.Sheet()
+	sheet := s.sheet()
 	return s.d.Tell(text.TrueTally, sheet.Count(pattern.Pass), sheet.Count(pattern.Advise), sheet.Count(pattern.Fail), sheet.Count(pattern.Skip))
 }
 
@@ -260,7 +307,7 @@ var verdicts = map[pattern.Verdict]text.ID{pattern.Pass: text.TruePass, pattern.
 // line is one finding: verdict, title, what it says.
 func (s *True) line(i, cols int) string {
 	d := s.d
-	f := d.Sheet().Findings[s.rows[i]]
+	f := s.sheet().Findings[s.rows[i]]
 	word := desk.Fit(d.Tell(verdicts[f.Verdict]), 7)
 	switch f.Verdict {
 	case pattern.Fail, pattern.Advise:
@@ -292,7 +339,7 @@ func (s *True) explain(f pattern.Finding, cols int) []string {
 		out = append(out, d.Paint(theme.Title, d.Tell(text.TrueGotWant, s.amount(f, f.Got), s.wanted(f), where)))
 	}
 	cure := f.Cure.In(u)
-	if cure == "" {
+	if cure == "" || s.spoilt() {
 		return out
 	}
 	cure = d.Tell(text.TrueCure, d.Trade(cure))

@@ -23,7 +23,7 @@ const (
 // Style, Draft and True beside what stands with their stages.
 const (
 	StyleUsually  ID = "usual {1}"
-	StyleKept     ID = "kept, not used"
+	StyleKept     ID = "not used"
 	NoRule        ID = "No other rule stands behind this step."
 	DraftNotYet   ID = "not yet"
 	TruePlace     ID = "{1}, {2}"

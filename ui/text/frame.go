@@ -54,7 +54,4 @@ const (
 	LeaveLose    ID = "Leave without saving"
 	LeaveStay    ID = "Stay"
 	LeaveAgain   ID = "Ctrl+C again leaves at once; the work is rescued."
-	SwitchTitle  ID = "Open another client?"
-	SwitchSave   ID = "Save and open"
-	SwitchLose   ID = "Open without saving"
 )

@@ -17,3 +17,63 @@ const (
 	AskThat        ID = "it is number {1}."
 	AskPiece       ID = "think of {1}."
 )
+
+// At a question.
+const (
+	AskLabel     ID = "ASK"
+	AskFieldHow  ID = "Enter answers; with nothing typed it helps. Esc skips."
+	AskHairHow   ID = "Arrows move the cross-hair, Enter answers; Enter again helps. Esc skips."
+	AskWritten   ID = "Written to her notes."
+	AskWriteHow  ID = "Type it, Enter writes it to her notes. Esc leaves it."
+	AskNoteTitle ID = "In your own words:"
+	AskComes     ID = "A question comes before the next step."
+	AskPage      ID = "Skipped."
+)
+
+// What if.
+const (
+	WhatIfPick    ID = "Which measure"
+	WhatIfPage    ID = "Turn the page"
+	WhatIfMove    ID = "More or less"
+	WhatIfKeep    ID = "Keep it"
+	WhatIfBack    ID = "Put back"
+	WhatIfNothing ID = "Nothing can be moved yet: the drawing waits for {1}."
+	WhatIfIs      ID = "{1} {2}"
+	WhatIfStill   ID = "Nothing on the cloth moves yet."
+	WhatIfFinding ID = "{1}: {2} -> {3}"
+	WhatIfHint    ID = "Up and Down change it, Enter keeps, Esc puts back."
+)
+
+// A lesson that runs, and the list of them.
+const (
+	LessonHead     ID = "Lesson {1}  {2}"
+	LessonPage     ID = "page {1} of {2}"
+	LessonAimEnds  ID = "{1} Ends with {2}."
+	LessonListSays ID = "Short lessons over the real steps. Esc leaves one; it goes on where you were."
+	LessonListHow  ID = "Enter begins a lesson or goes on with it. Esc goes back."
+	LessonAt       ID = "at {1} of {2}"
+	LessonWith     ID = "With the sample client"
+	LessonWithSays ID = "All her numbers are there; the lessons keep their place with her."
+	LessonOwnSays  ID = "Her own numbers; the file keeps the place with the next save."
+	LessonBegun    ID = "{1}. Space goes on, Esc leaves the lesson."
+	LessonLeft     ID = "The lesson waits at page {1}. Lessons in the command list goes on."
+	LessonFirst    ID = "This is the first page."
+	LessonMeasure  ID = "Enter types the measure, Space goes on."
+	LessonCompare  ID = "Dotted: {1}. Solid: {2}."
+)
+
+// Faults on purpose.
+const (
+	FaultsTitle  ID = "Faults on purpose"
+	FaultsSays   ID = "Each spoils a copy of this draft. Hers is not touched, and nothing of it is saved."
+	FaultsHow    ID = "Enter shows the spoilt draft. Esc goes back."
+	FaultHead    ID = "FAULT ON PURPOSE"
+	FaultGuess   ID = "Look at the cloth and guess: which check will find it?"
+	FaultReveal  ID = "Show what is found"
+	FaultSound   ID = "Back to the sound draft"
+	FaultShown   ID = "The sound draft again."
+	FaultNoCure  ID = "this draft is spoilt on purpose"
+	FaultWaits   ID = "only a whole measured draft can be spoilt so"
+	FaultNothing ID = "This draft has not the part that is spoilt here."
+	FaultDone    ID = "What was done: {1}"
+)

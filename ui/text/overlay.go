@@ -9,7 +9,6 @@ const (
 	NotAtStage   ID = "go to {1} first"
 	NotAtPlace   ID = "only {1}"
 	HelpMore     ID = "{1} more lines below"
-	StartLearnt  ID = "The sample client. Space draws the next step, a asks you first."
 	StartSampled ID = "The sample client. Change what you like."
 	StartBegun   ID = "A new client. Type the first number."
 	NothingYet   ID = "nothing was worked on yet"

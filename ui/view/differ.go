@@ -52,3 +52,55 @@ func differs(old, now measure.Length, u measure.Unit, more, less string) string 
 }
 
 func plain(name string) string { return strings.ReplaceAll(name, "_", " ") }
+
+// Changed are the steps that another sheet has otherwise, by id: other words or
+// figures, or a mark that lies elsewhere by more than the tape shows.
+func Changed(old, now *pattern.Sheet, u measure.Unit) map[string]bool {
+	type said struct{ do, sum string }
+	was := map[string]said{}
+	for _, s := range old.Steps {
+		was[s.ID] = said{s.Do.In(u), s.Sum.Sum(u)}
+	}
+	moved := movedAt(old, now)
+	out := map[string]bool{}
+	for _, s := range now.Steps {
+		w, ok := was[s.ID]
+		if !ok || w != (said{s.Do.In(u), s.Sum.Sum(u)}) || moved[s.Number] {
+			out[s.ID] = true
+		}
+	}
+	return out
+}
+
+// seen is the least that a mark must move to be another.
+const seen = 0.5
+
+// movedAt are the numbers of the steps that put a point elsewhere.
+func movedAt(old, now *pattern.Sheet) map[int]bool {
+	type key struct {
+		piece pattern.PieceID
+		name  string
+		nth   int
+	}
+	place := func(s *pattern.Sheet, each func(key, *pattern.Mark)) {
+		count := map[key]int{}
+		for i := range s.Marks {
+			m := &s.Marks[i]
+			if m.Kind != pattern.MarkPoint {
+				continue
+			}
+			k := key{piece: m.Piece, name: m.Name}
+			count[k]++
+			each(key{m.Piece, m.Name, count[k]}, m)
+		}
+	}
+	was := map[key]*pattern.Mark{}
+	place(old, func(k key, m *pattern.Mark) { was[k] = m })
+	out := map[int]bool{}
+	place(now, func(k key, m *pattern.Mark) {
+		if o := was[k]; o != nil && o.At.Dist(m.At) > seen {
+			out[m.Born] = true
+		}
+	})
+	return out
+}

@@ -20,12 +20,18 @@ func (v View) Draw(c *canvas.Canvas) {
 	if v.scene.Cloth != nil {
 		v.cloth(c)
 	}
-	if v.stepping() {
+	if v.scene.Pages != nil {
+		v.sheets(c)
+	}
+	switch {
+	case v.scene.Cloth != nil && v.scene.Cloth.Laid != nil:
+		v.laidOut(c)
+	case v.stepping():
 		v.steps(c)
-	} else {
+	default:
 		v.finished(c)
 	}
-	if !v.eye.Plain && v.scene.Cloth == nil {
+	if !v.eye.Plain && !v.scene.placed() {
 		v.ticks(c)
 	}
 	if v.eye.Hair {
@@ -172,7 +178,15 @@ func (v View) path(c *canvas.Canvas, l lying, p geom.Path, pen canvas.Pen, dash 
 	if closed {
 		dots = dots[:len(dots)-1]
 	}
-	c.Polyline(dots, closed, pen, dash, 1)
+	c.Polyline(dots, closed, pen, dash, v.thick(pen))
+}
+
+// thick is how many dots a line is thick.
+func (v View) thick(pen canvas.Pen) int {
+	if v.scene.Bold && (pen == canvas.Line || pen == canvas.Newest || pen == canvas.Second && v.stepping()) {
+		return 2
+	}
+	return 1
 }
 
 // ticks are short strokes at the fold, one for each level.

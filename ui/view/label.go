@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"strings"
 
 	"chalkfold/pattern"
@@ -19,6 +20,10 @@ func (v View) labels(c *canvas.Canvas) {
 	}
 	if v.stepping() {
 		v.newest(c)
+	}
+	if v.scene.Pages != nil {
+		v.sheetNames(c)
+		return
 	}
 	if v.scene.Cloth != nil {
 		v.titles(c)
@@ -47,21 +52,29 @@ func (v View) newest(c *canvas.Canvas) {
 			if kind != pattern.MarkPoint && said > 0 {
 				continue
 			}
-			d := v.dot(l.to.Apply(anchor(m)))
-			if c.Label(d.X, d.Y, "> "+v.words(m), canvas.Newest) {
-				said++
+			for _, at := range anchors(m) {
+				d := v.dot(l.to.Apply(at))
+				if c.Label(d.X, d.Y, "> "+v.words(m), canvas.Newest) {
+					said++
+					break
+				}
 			}
 		}
 	}
 }
 
-// anchor is the point of a mark that its words stand beside.
-func anchor(m *pattern.Mark) geom.Point {
+// anchors are the points of a mark that its words may stand beside: the middle
+// of a line first, other parts of it where that is out of sight.
+func anchors(m *pattern.Mark) []geom.Point {
 	if m.Kind == pattern.MarkPoint {
-		return m.At
+		return []geom.Point{m.At}
 	}
-	p, _ := m.Path.At(m.Path.Length() / 2)
-	return p
+	var out []geom.Point
+	for _, part := range [...]float64{1. / 2, 1. / 3, 2. / 3, 1. / 6, 5. / 6} {
+		p, _ := m.Path.At(m.Path.Length() * part)
+		out = append(out, p)
+	}
+	return out
 }
 
 // words is a mark's name with its length: out from the fold, on the fold its
@@ -156,7 +169,7 @@ func levelOf(m *pattern.Mark) (float64, bool) {
 func (v View) level(c *canvas.Canvas, l lying, down float64, text string, pen canvas.Pen) {
 	d := v.dot(l.to.Apply(geom.Point{X: 0, Y: down}))
 	cw, ch := c.Glyphs().Cell()
-	col, row := int(d.X)/cw, int(d.Y)/ch
+	col, row := int(math.Round(d.X))/cw, int(math.Round(d.Y))/ch // as dots are set
 	far := mirrored(l.id)
 	n := canvas.Width(text)
 	if v.scene.Stand {
@@ -176,18 +189,20 @@ func (v View) level(c *canvas.Canvas, l lying, down float64, text string, pen ca
 	v.clear(c, col, row, text, pen)
 }
 
-// clear writes words if the cells are free, with a blank at both ends.
-func (v View) clear(c *canvas.Canvas, col, row int, text string, pen canvas.Pen) {
+// clear writes words if the cells are free, with a blank at both ends. It says
+// whether they were.
+func (v View) clear(c *canvas.Canvas, col, row int, text string, pen canvas.Pen) bool {
 	n := canvas.Width(text)
 	if row < 0 || row >= v.rows || col < 0 || col+n > v.cols {
-		return
+		return false
 	}
 	for i := col - 1; i <= col+n; i++ {
 		if r, p := c.At(i, row); r != ' ' && p > canvas.Grid {
-			return
+			return false
 		}
 	}
 	c.Text(col, row, text, pen)
+	return true
 }
 
 // names writes the name of every point.

@@ -14,11 +14,15 @@ type Cloth struct {
 	Long    measure.Length // along
 	Lengths int            // how many lengths lie one after another
 	Beside  bool           // the small pieces lie beside the large ones
+	Laid    *Laid          // where each piece lies; nil: as the hand rule counts them
 }
 
 // onto lays the pieces on the cloth as the hand rule counts them: the large
 // ones side by side or one after another, the small ones in what is left.
 func (s Scene) onto() []lying {
+	if s.Cloth.Laid != nil {
+		return s.laid()
+	}
 	var out []lying
 	next := 0.0
 	for i := range s.Sheet.Pieces {
@@ -90,7 +94,11 @@ func (v View) cloth(c *canvas.Canvas) {
 		fold = [2]canvas.Dot{at(0, 0), at(0, b.Max.Y)}
 		self = [2]canvas.Dot{at(b.Max.X, 0), at(b.Max.X, b.Max.Y)}
 	}
-	c.Polyline(fold[:], false, canvas.Second, canvas.DashDot, 1)
+	edge := canvas.DashDot
+	if l := v.scene.Cloth.Laid; l != nil && l.Flat {
+		edge = canvas.Solid
+	}
+	c.Polyline(fold[:], false, canvas.Second, edge, 1)
 	c.Polyline(self[:], false, canvas.Second, canvas.Solid, 1)
 	for _, ends := range [...][2]canvas.Dot{{fold[0], self[0]}, {fold[1], self[1]}} {
 		c.Polyline(ends[:], false, canvas.Faint, canvas.Dashed, 1)
@@ -100,6 +108,9 @@ func (v View) cloth(c *canvas.Canvas) {
 // titles writes the name of each piece into it.
 func (v View) titles(c *canvas.Canvas) {
 	cw, ch := c.Glyphs().Cell()
+	if v.scene.Cloth.Laid != nil {
+		defer v.alongs(c) // names come first
+	}
 	for _, l := range v.pieces {
 		p, ok := v.scene.Sheet.Piece(l.id)
 		if !ok {

@@ -56,5 +56,8 @@ func (v View) Under(p geom.Point) (pattern.Place, bool) {
 	return found, best >= 0
 }
 
+// Cell is how much of the table one cell covers, across and down.
+func (v View) Cell() (across, down float64) { return v.cw * v.zoom, v.ch * v.zoom * v.tall }
+
 // centre is the middle of a box.
 func centre(b geom.Box) geom.Point { return b.Min.Lerp(b.Max, 0.5) }

@@ -17,6 +17,8 @@ type Scene struct {
 	Says  string         // the words beside it
 	Unit  measure.Unit
 	Cloth *Cloth // the pieces lie on cloth, not beside each other
+	Pages *Pages // the pieces lie on sheets of paper
+	Bold  bool   // outlines two dots thick, for the last row of a room
 	cut   bool   // the cut lines are drawn too
 }
 
@@ -42,6 +44,10 @@ func mirrored(id pattern.PieceID) bool {
 	return id == pattern.Back || parents[id] == pattern.Back
 }
 
+// placed says that the pieces lie on something that has its own places for
+// them.
+func (s Scene) placed() bool { return s.Cloth != nil || s.Pages != nil }
+
 // place lays the pieces out.
 func (s Scene) place() []lying {
 	if s.Sheet == nil {
@@ -49,6 +55,9 @@ func (s Scene) place() []lying {
 	}
 	if s.Cloth != nil {
 		return s.onto()
+	}
+	if s.Pages != nil {
+		return s.paged()
 	}
 	if s.Piece != "" {
 		return s.single(s.Piece)
@@ -163,22 +172,22 @@ func (s Scene) turned(all []lying) []lying {
 }
 
 // boxOf is what a piece needs, the same at every step so that the drawing
-// never jumps: its outline if it is finished, else its marks.
+// never jumps: its outline if it is finished, and while it is drawn its points,
+// which may lie outside the seams; else all its marks.
 func (s Scene) boxOf(id pattern.PieceID) (geom.Box, bool) {
 	b := geom.Box{}
 	if p, ok := s.Sheet.Piece(id); ok {
 		b = s.pieceBox(p)
 	}
-	if b.Empty() {
-		for i := range s.Sheet.Marks {
-			m := &s.Sheet.Marks[i]
-			switch {
-			case m.Piece != id:
-			case m.Kind == pattern.MarkPoint:
-				b = b.Add(m.At)
-			default:
-				b = b.Union(m.Path.Bounds())
-			}
+	bare, steps := b.Empty(), s.Step > 0 && s.Step < s.Sheet.Drawn()
+	for i := range s.Sheet.Marks {
+		m := &s.Sheet.Marks[i]
+		switch {
+		case m.Piece != id || !bare && !steps:
+		case m.Kind == pattern.MarkPoint:
+			b = b.Add(m.At)
+		case bare:
+			b = b.Union(m.Path.Bounds())
 		}
 	}
 	return b, !b.Empty()

@@ -3,6 +3,7 @@ package view
 import (
 	"math"
 
+	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
 	"chalkfold/ui/canvas"
 )
@@ -41,7 +42,11 @@ func (v View) margin() margin {
 	}
 	for _, l := range v.pieces {
 		switch far := mirrored(l.id); {
-		case v.scene.Cloth != nil || parents[l.id] != "":
+		case v.scene.Cloth != nil && v.scene.Cloth.Laid != nil && v.scene.Stand:
+			m.right = sideCells // for the lengths along
+		case v.scene.Cloth != nil && v.scene.Cloth.Laid != nil:
+			m.bottom = 1
+		case v.scene.placed() || parents[l.id] != "":
 		case v.scene.Stand && far:
 			m.right = sideCells
 		case v.scene.Stand:
@@ -67,7 +72,7 @@ func Look(s Scene, e Eye, cols, rows int, g canvas.Glyphs, aspect float64) View 
 	v.tall = aspect * v.cw / v.ch
 	// Where the cut line is too near to the stitch line to be told from it, it
 	// takes no room either.
-	v.scene.cut = s.Cloth != nil
+	v.scene.cut = s.placed()
 	v.lie()
 	if !v.scene.cut && !v.stepping() && v.DotsPerInch() >= bothLines {
 		v.scene.cut = true
@@ -87,6 +92,11 @@ func (v *View) lie() {
 	v.all = whole(v.pieces)
 	if v.scene.Cloth != nil {
 		v.all = v.all.Union(v.scene.Cloth.box(v.scene.Stand))
+	}
+	if v.scene.Pages != nil {
+		for _, p := range v.scene.Pages.Sheets {
+			v.all = v.all.Union(v.scene.room(p))
+		}
 	}
 	m := v.margin()
 	w, h := v.cells()
@@ -132,3 +142,14 @@ func (v View) Empty() bool { return v.all.Empty() }
 
 // Middle is what is in the middle of the view, on the table.
 func (v View) Middle() geom.Point { return v.middle() }
+
+// Started says that front and back both have marks at a step.
+func Started(s *pattern.Sheet, step int) bool {
+	seen := map[pattern.PieceID]bool{}
+	for i := range s.Marks {
+		if s.Marks[i].AliveAt(step) {
+			seen[s.Marks[i].Piece] = true
+		}
+	}
+	return seen[pattern.Front] && seen[pattern.Back]
+}

@@ -1,0 +1,122 @@
+package stage
+
+import (
+	"chalkfold/pattern"
+	"chalkfold/ui/desk"
+	"chalkfold/ui/lesson"
+	"chalkfold/ui/outlet"
+)
+
+// Study shows a page in Draft: a step, what if, or both methods.
+func (s *Draft) Study(r desk.Running) {
+	s.bench.Study(r)
+	s.hidden, s.heard = false, nil
+	if !s.OnPage() {
+		return
+	}
+	show, steps := s.class.page.Show, s.d.Sheet().Steps
+	switch show.What {
+	case lesson.OfStep:
+		for i := range steps {
+			if steps[i].ID == show.ID {
+				s.step = i + 1
+			}
+		}
+		s.hidden = s.ask.open
+	case lesson.OfWhatIf:
+		open := s.ask
+		s.tryOpen(show.ID)
+		s.try.fixed, s.ask = true, open
+	case lesson.OfCompare:
+		s.step = len(steps)
+	}
+	if st, ok := s.current(); ok && s.ask.open && show.What == lesson.OfStep {
+		s.ask.title = s.title(st, sharedColumns)
+	}
+}
+
+// other is the sheet of the method that a page compares with, nil if it
+// compares nothing.
+func (s *Draft) other() (sheet *pattern.Sheet, method string) {
+	if !s.OnPage() || s.class.page.Show.What != lesson.OfCompare {
+		return nil, ""
+	}
+	method = s.class.page.Show.ID
+	return s.d.SheetOf(s.d.Job().WithStyle(pattern.Method, pattern.PickValue(method))), method
+}
+
+// Study shows a page in True: a check, or a fault on purpose.
+func (s *True) Study(r desk.Running) {
+	s.bench.Study(r)
+	if !s.OnPage() {
+		return
+	}
+	show := s.class.page.Show
+	if show.What == lesson.OfFault {
+		s.spoil(show.ID)
+		return
+	}
+	s.sound()
+	s.refresh()
+	for i, at := range s.rows {
+		if s.sheet().Findings[at].Check == show.ID {
+			s.at = i
+			return
+		}
+	}
+}
+
+// Rest also takes a spoilt draft off the table.
+func (s *True) Rest() {
+	if s.class.page.Show.What == lesson.OfFault && s.class.at.On() {
+		s.sound()
+	}
+	s.bench.Rest()
+}
+
+// Study shows a page in Measure: the row of its measurement, with the focus
+// not yet in the field.
+func (m *Measure) Study(r desk.Running) {
+	m.bench.Study(r)
+	if !m.OnPage() {
+		return
+	}
+	m.refresh()
+	if i := m.form.find(m.class.page.Show.ID); i >= 0 {
+		m.form.to(i)
+	}
+	m.form.typing = false
+}
+
+// Study shows a page in Style: the row of its choice.
+func (s *Style) Study(r desk.Running) {
+	s.bench.Study(r)
+	if !s.OnPage() {
+		return
+	}
+	s.refresh()
+	if i := s.form.find(s.class.page.Show.ID); i >= 0 {
+		s.form.to(i)
+	}
+	s.form.typing = false
+}
+
+// Study shows a page in Cut: what it promises is ticked.
+func (s *Cut) Study(r desk.Running) {
+	s.bench.Study(r)
+	if s.OnPage() {
+		s.tickOnly(s.class.page.Show.ID)
+	}
+}
+
+// tickOnly ticks one format and takes it in hand.
+func (s *Cut) tickOnly(id string) {
+	for i, f := range outlet.Formats() {
+		if f.ID == id {
+			clear(s.ticked)
+			s.ticked[id] = true
+			s.at = i
+			return
+		}
+	}
+}

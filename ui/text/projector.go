@@ -1,0 +1,14 @@
+package text
+
+// Before a class.
+const (
+	PrivateName   ID = "the client"
+	ProjectorOf   ID = "of {1}"
+	ProjectorStep ID = "step {1}"
+	ProjectorNone ID = "Nothing to draw yet."
+	ProjectorDone ID = "All pieces are drawn."
+	ProjectorType ID = "Type a number, then Enter."
+	ProjectorAsks ID = "What comes here?"
+	ProjectorStop ID = "not before a class; F9 first"
+	ProjectorWhat ID = "Up, Down, PgUp, PgDn; Left, Right choose; Enter keeps"
+)
