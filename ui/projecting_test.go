@@ -99,8 +99,10 @@ func TestKeysOnTheProjector(t *testing.T) {
 // and the bench comes back.
 func TestTheProjectorHoldsWhateverIsPressed(t *testing.T) {
 	s := at(t, 80, 24, looks("light", canvas.Braille))
-	all := []string{" ", "right", "left", "pgup", "pgdown", "home", "end", "1", "2", "0", "9", "enter", "s", "b", ".", "y", "w", "a", "x", "d", "m", "r", "z", "+", "-", "h", "j",
-		"f1", "f2", "f3", "f4", "f5", "f6", "f7", "ctrl+t", "ctrl+p", "ctrl+z", "ctrl+pgdown", "up", "down", "esc", "tab", "g", "o", "c", "?"}
+	all := []string{
+		" ", "right", "left", "pgup", "pgdown", "home", "end", "1", "2", "0", "9", "enter", "s", "b", ".", "y", "w", "a", "x", "d", "m", "r", "z", "+", "-", "h", "j",
+		"f1", "f2", "f3", "f4", "f5", "f6", "f7", "ctrl+t", "ctrl+p", "ctrl+z", "ctrl+pgdown", "up", "down", "esc", "tab", "g", "o", "c", "?",
+	}
 	rapid.Check(t, func(t *rapid.T) {
 		if s.m.projector() == nil {
 			s.m.over = nil

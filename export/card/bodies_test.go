@@ -26,7 +26,8 @@ func TestRealBodies(t *testing.T) {
 					continue
 				}
 				style := pattern.NewStyle(map[pattern.ChoiceID]pattern.Value{
-					pattern.Method: pattern.PickValue(method), "length": pattern.LengthValue(w.Length)})
+					pattern.Method: pattern.PickValue(method), "length": pattern.LengthValue(w.Length),
+				})
 				s := workroom.Draft(pattern.Job{Unit: u, Body: w.Body, Style: style})
 				if !s.Complete || s.Count(pattern.Fail) > 0 {
 					skipped++ // nothing to cut

@@ -92,8 +92,10 @@ type Traced struct {
 // card without pieces.
 func Make(s *pattern.Sheet, u measure.Unit) Card {
 	g := gridOf(u)
-	c := Card{Unit: u, Step: g.step, Bound: g.bound, Client: s.Job.Client.Name,
-		Garment: s.Garment, Method: s.Method, Caution: caution}
+	c := Card{
+		Unit: u, Step: g.step, Bound: g.bound, Client: s.Job.Client.Name,
+		Garment: s.Garment, Method: s.Method, Caution: caution,
+	}
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
 		if isFacing(p.ID) {

@@ -57,11 +57,10 @@ func TestChalkedLinesStayByTheDraft(t *testing.T) {
 func TestNippedWaistIsPassedNotTouched(t *testing.T) {
 	f := plainFigure
 	f.bust, f.waist, f.hip = 44, 33, 46
-	s := f.sheet()
 	bracketed := false
 	for w := 33.0; w > 27; w -= 0.35 {
 		f.waist = w
-		s = f.sheet()
+		s := f.sheet()
 		for _, u := range []measure.Unit{measure.In, measure.Cm} {
 			off, err := readBack(s, u)
 			require.NoError(t, err)

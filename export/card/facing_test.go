@@ -58,7 +58,8 @@ func TestFacingsByWidth(t *testing.T) {
 		}
 		for _, method := range []string{pattern.Measured, pattern.Thumb} {
 			style := pattern.NewStyle(map[pattern.ChoiceID]pattern.Value{
-				pattern.Method: pattern.PickValue(method), "length": pattern.LengthValue(w.Length)})
+				pattern.Method: pattern.PickValue(method), "length": pattern.LengthValue(w.Length),
+			})
 			for _, p := range workroom.Draft(pattern.Job{Body: w.Body, Style: style}).Pieces {
 				if !isFacing(p.ID) {
 					continue

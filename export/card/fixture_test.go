@@ -64,7 +64,8 @@ func (f figure) piece(s *pattern.Sheet, id pattern.PieceID) {
 	b.edge("shoulder", 15.875, geom.Lines(neck, tip))
 	b.edge("armhole", 9.525, geom.Path{
 		geom.Curve(tip, tip.Add(n.Scale(0.35*chord)), m.Add(geom.Vector{Y: -0.35 * chord}), m),
-		geom.Curve(m, m.Add(geom.Vector{Y: 0.55 * (u.Y - m.Y)}), u.Add(geom.Vector{X: -0.55 * (u.X - m.X)}), u)})
+		geom.Curve(m, m.Add(geom.Vector{Y: 0.55 * (u.Y - m.Y)}), u.Add(geom.Vector{X: -0.55 * (u.X - m.X)}), u),
+	})
 	top := u
 	if d > 0 {
 		d1 := u.Add(u.To(w).Unit().Scale(f.dartBelow * 25.4))
@@ -76,8 +77,10 @@ func (f figure) piece(s *pattern.Sheet, id pattern.PieceID) {
 		cap, _ := geom.Meet(geom.Line{At: d2, Dir: d2.To(folded)}, geom.Line{At: t, Dir: t.To(mid)})
 		b.edge("side", 25.4, geom.Lines(u, d1))
 		b.edge("dart", 25.4, geom.Lines(d1, cap, d2))
-		b.dart = &pattern.Dart{Name: "side dart", Tip: t, Legs: [2]geom.Point{d1, d2}, Cap: cap,
-			Intake: measure.Length(d1.Dist(d2)), Leg: measure.Length(t.Dist(d1)), Pressed: "down"}
+		b.dart = &pattern.Dart{
+			Name: "side dart", Tip: t, Legs: [2]geom.Point{d1, d2}, Cap: cap,
+			Intake: measure.Length(d1.Dist(d2)), Leg: measure.Length(t.Dist(d1)), Pressed: "down",
+		}
 		top = d2
 	}
 	b.edge("side", 25.4, f.side(top, w, h, e))
@@ -91,8 +94,10 @@ func (f figure) piece(s *pattern.Sheet, id pattern.PieceID) {
 		allow = 25.4
 	}
 	b.edge(last, allow, geom.Lines(foot, centre))
-	names := map[string]geom.Point{"neck_point": neck, "shoulder_end": tip, "neck_centre": centre, "armhole_mid": m,
-		"underarm": u, "waist": w, "hip": h, "hem_side": e, "hem_centre": foot}
+	names := map[string]geom.Point{
+		"neck_point": neck, "shoulder_end": tip, "neck_centre": centre, "armhole_mid": m,
+		"underarm": u, "waist": w, "hip": h, "hem_side": e, "hem_centre": foot,
+	}
 	order := []string{"neck_point", "shoulder_end", "neck_centre", "armhole_mid", "underarm", "waist", "hip", "hem_side", "hem_centre"}
 	p := b.piece(e)
 	p.Included = f.thumb

@@ -33,8 +33,10 @@ func (m *marking) proofs(rows []Row) []Proof {
 				l += e.Length()
 			}
 			off := measure.Length(chalked(rows, k, m.runs)) - l
-			out = append(out, Proof{What: what, Length: l,
-				Within: max((max(off, -off) + m.grid.step/4).Up(m.grid.step), m.grid.step)})
+			out = append(out, Proof{
+				What: what, Length: l,
+				Within: max((max(off, -off) + m.grid.step/4).Up(m.grid.step), m.grid.step),
+			})
 		}
 	}
 	return out

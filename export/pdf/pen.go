@@ -191,15 +191,6 @@ func trace(f *fpdf.Fpdf, path geom.Path) {
 	}
 }
 
-// fill fills a closed path.
-func (p *pen) fill(path geom.Path, gray int) {
-	p.do(func(f *fpdf.Fpdf) {
-		f.SetFillColor(gray, gray, gray)
-		trace(f, path)
-		f.DrawPath("F")
-	})
-}
-
 // ring is a small circle.
 func (p *pen) ring(at geom.Point, radius float64, s stroke) {
 	p.with(s, 0)

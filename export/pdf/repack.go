@@ -108,7 +108,7 @@ func packed(out, pack *bytes.Buffer, packer *zlib.Writer, object []byte) error {
 	from := head + len(body)
 	if err != nil || from+long > len(object) || !bytes.HasPrefix(object[from+long:], []byte(bodyEnd)) {
 		out.Write(object)
-		return nil
+		return nil //nolint:nilerr // an object that is none of ours is left as it is
 	}
 	pack.Reset()
 	packer.Reset(pack)

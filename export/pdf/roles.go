@@ -143,22 +143,38 @@ func (p *pen) run(r *run, s stroke, window geom.Box, move geom.Vector) {
 		p.part(moved(r.path, move), s, 0)
 		return
 	}
-	for i := 0; i < len(r.path); {
-		if !r.boxes[i].Overlaps(near) {
+	n, first := len(r.path), r.first(near)
+	for i := 0; i < n; {
+		if !r.boxes[(first+i)%n].Overlaps(near) {
 			i++
 			continue
 		}
+		var shown geom.Path
 		k := i
-		for k < len(r.path) && r.boxes[k].Overlaps(near) {
-			k++
+		for ; k < n && r.boxes[(first+k)%n].Overlaps(near); k++ {
+			shown = append(shown, r.path[(first+k)%n])
 		}
 		phase := 0.0
 		if !r.solid {
-			phase = r.starts[i]
+			phase = r.starts[(first+i)%n]
 		}
-		p.part(moved(r.path[i:k], move), s, phase)
+		p.part(moved(shown, move), s, phase)
 		i = k
 	}
+}
+
+// first is the segment to begin with: of a closed line one that does not show,
+// so that the corner where the line begins and ends is drawn as one. Dashes
+// begin anew there, and so does a dashed line.
+func (r *run) first(near geom.Box) int {
+	if r.solid && r.path.Closed() {
+		for i, b := range r.boxes {
+			if !b.Overlaps(near) {
+				return i
+			}
+		}
+	}
+	return 0
 }
 
 func (r *run) bounds() geom.Box {

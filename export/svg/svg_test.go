@@ -1,6 +1,7 @@
 package svg
 
 import (
+	"errors"
 	"bytes"
 	"encoding/xml"
 	"io"
@@ -56,7 +57,7 @@ func parse(t testing.TB, data []byte) []element {
 	var open []int
 	for {
 		tok, err := dec.Token()
-		if err == io.EOF {
+		if errors.Is(err, io.EOF) {
 			return out
 		}
 		require.NoError(t, err)
@@ -119,8 +120,14 @@ func TestNumbers(t *testing.T) {
 		x    float64
 		want string
 	}{
-		{0, "0.000"}, {math.Copysign(0, -1), "0.000"}, {-0.0004, "0.000"}, {0.0005, "0.001"}, {-1.25, "-1.250"},
-		{1e6, "1000000.000"}, {math.NaN(), "0.000"}, {math.Inf(1), "0.000"},
+		{0, "0.000"},
+		{math.Copysign(0, -1), "0.000"},
+		{-0.0004, "0.000"},
+		{0.0005, "0.001"},
+		{-1.25, "-1.250"},
+		{1e6, "1000000.000"},
+		{math.NaN(), "0.000"},
+		{math.Inf(1), "0.000"},
 	} {
 		require.Equal(t, c.want, number(c.x))
 	}

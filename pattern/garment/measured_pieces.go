@@ -330,7 +330,7 @@ func (c cutter) figures(h half) {
 // sides measures the side of a half, dart closed: on the straight figure,
 // and as it is drawn.
 func (c cutter) sides(h half) (straight, drawn float64) {
-	upper, drawn := 0.0, 0.0
+	upper := 0.0
 	from := under(c.has, c.at, h)
 	if end := "bust_side"; c.has(h.id(end)) {
 		upper = from.Dist(c.at(h.id(end)))

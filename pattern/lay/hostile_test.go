@@ -2,7 +2,6 @@ package lay
 
 import (
 	"encoding/json"
-	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -237,7 +236,7 @@ func FuzzReadPieces(f *testing.F) {
 		p, err := ReadPieces(data)
 		if err != nil {
 			var r *measure.Refusal
-			require.True(t, errors.As(err, &r), err.Error())
+			require.ErrorAs(t, err, &r)
 			return
 		}
 		if p.Pieces() > 50 {

@@ -166,7 +166,7 @@ func armholeShares(s *pattern.Sheet, front, back measure.Length) (pattern.Findin
 		return pattern.Finding{}, false
 	}
 	f := advice("armhole_shares", back, front)
-	f.Low, f.High, f.Limits = least.MM(), (backOver).MM(), true
+	f.Low, f.High, f.Limits = least.MM(), backOver.MM(), true
 	f.Where, f.Input = on(pattern.Back, at(s, pattern.Back, "armhole_mid")), string(measure.AcrossBack)
 	f.Says = measure.Tell("{} and {}: the back armhole is {} {} than the front.", back, front, abs(off), longer(off))
 	f.Cure = measure.Tell("Measure across the back and across the front again.")

@@ -11,8 +11,10 @@ var faced = []struct {
 	facing, piece pattern.PieceID
 	edge          string
 }{
-	{pattern.FrontNeckFacing, pattern.Front, "neck"}, {pattern.BackNeckFacing, pattern.Back, "neck"},
-	{pattern.FrontArmholeFacing, pattern.Front, "armhole"}, {pattern.BackArmholeFacing, pattern.Back, "armhole"},
+	{pattern.FrontNeckFacing, pattern.Front, "neck"},
+	{pattern.BackNeckFacing, pattern.Back, "neck"},
+	{pattern.FrontArmholeFacing, pattern.Front, "armhole"},
+	{pattern.BackArmholeFacing, pattern.Back, "armhole"},
 }
 
 // facedWhole pairs a facing that goes round neck and armhole in one with its
@@ -21,8 +23,10 @@ var facedWhole = []struct {
 	facing, piece pattern.PieceID
 	edge          string
 }{
-	{pattern.FrontFacing, pattern.Front, "neck"}, {pattern.BackFacing, pattern.Back, "neck"},
-	{pattern.FrontFacing, pattern.Front, "armhole"}, {pattern.BackFacing, pattern.Back, "armhole"},
+	{pattern.FrontFacing, pattern.Front, "neck"},
+	{pattern.BackFacing, pattern.Back, "neck"},
+	{pattern.FrontFacing, pattern.Front, "armhole"},
+	{pattern.BackFacing, pattern.Back, "armhole"},
 }
 
 // facingFit: a facing is as long as its edge, even in width, and does not

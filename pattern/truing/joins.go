@@ -91,8 +91,10 @@ var centreSquare = Check{
 			a, b  string
 			neck  pattern.ChoiceID
 		}{
-			{pattern.Front, "fold", "neck", "front_neckline"}, {pattern.Front, "hem", "fold", ""},
-			{pattern.Back, "centre_back", "neck", "back_neckline"}, {pattern.Back, "hem", "centre_back", ""},
+			{pattern.Front, "fold", "neck", "front_neckline"},
+			{pattern.Front, "hem", "fold", ""},
+			{pattern.Back, "centre_back", "neck", "back_neckline"},
+			{pattern.Back, "hem", "centre_back", ""},
 		} {
 			if spot.neck != "" && pointedNecks[s.Pick(spot.neck)] {
 				continue

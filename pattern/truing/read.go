@@ -79,8 +79,6 @@ func hasPieces(s *pattern.Sheet) (bool, measure.Sentence) {
 	return true, measure.Sentence{}
 }
 
-func always(*pattern.Sheet) (bool, measure.Sentence) { return true, measure.Sentence{} }
-
 func piece(s *pattern.Sheet, id pattern.PieceID) *pattern.Piece {
 	p, _ := s.Piece(id)
 	return p

@@ -185,9 +185,17 @@ func TestTextIsCutAndWideLettersStayWhole(t *testing.T) {
 		text string
 		want string
 	}{
-		{0, "abcdefgh", "abcdef"}, {4, "abc", "    ab"}, {-2, "abcd", "cd"}, {0, "a\nb", "a"},
-		{0, "漢字漢字", "漢字漢"}, {5, "漢", "      "}, {-1, "漢a", " a"}, {0, "e\u0301a", "ea"}, {0, "a\x1bb", "ab"},
-		{9, "a", ""}, {0, "é½", "é½"},
+		{0, "abcdefgh", "abcdef"},
+		{4, "abc", "    ab"},
+		{-2, "abcd", "cd"},
+		{0, "a\nb", "a"},
+		{0, "漢字漢字", "漢字漢"},
+		{5, "漢", "      "},
+		{-1, "漢a", " a"},
+		{0, "e\u0301a", "ea"},
+		{0, "a\x1bb", "ab"},
+		{9, "a", ""},
+		{0, "é½", "é½"},
 	} {
 		c := New(6, 1, Braille)
 		c.Text(tc.col, 0, tc.text, Words)

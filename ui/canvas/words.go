@@ -59,18 +59,28 @@ func Width(s string) int {
 // Asian scripts and pictures (Unicode Standard Annex 11).
 var wide = &unicode.RangeTable{
 	R16: []unicode.Range16{
-		{Lo: 0x1100, Hi: 0x115F, Stride: 1}, {Lo: 0x231A, Hi: 0x231B, Stride: 1},
-		{Lo: 0x2329, Hi: 0x232A, Stride: 1}, {Lo: 0x23E9, Hi: 0x23F3, Stride: 1},
-		{Lo: 0x2600, Hi: 0x27BF, Stride: 1}, {Lo: 0x2B1B, Hi: 0x2B1C, Stride: 1},
-		{Lo: 0x2B50, Hi: 0x2B55, Stride: 5}, {Lo: 0x2E80, Hi: 0x303E, Stride: 1},
-		{Lo: 0x3041, Hi: 0x4DBF, Stride: 1}, {Lo: 0x4E00, Hi: 0xA4CF, Stride: 1},
-		{Lo: 0xA960, Hi: 0xA97C, Stride: 1}, {Lo: 0xAC00, Hi: 0xD7A3, Stride: 1},
-		{Lo: 0xF900, Hi: 0xFAFF, Stride: 1}, {Lo: 0xFE10, Hi: 0xFE6F, Stride: 1},
-		{Lo: 0xFF01, Hi: 0xFF60, Stride: 1}, {Lo: 0xFFE0, Hi: 0xFFE6, Stride: 1},
+		{Lo: 0x1100, Hi: 0x115F, Stride: 1},
+		{Lo: 0x231A, Hi: 0x231B, Stride: 1},
+		{Lo: 0x2329, Hi: 0x232A, Stride: 1},
+		{Lo: 0x23E9, Hi: 0x23F3, Stride: 1},
+		{Lo: 0x2600, Hi: 0x27BF, Stride: 1},
+		{Lo: 0x2B1B, Hi: 0x2B1C, Stride: 1},
+		{Lo: 0x2B50, Hi: 0x2B55, Stride: 5},
+		{Lo: 0x2E80, Hi: 0x303E, Stride: 1},
+		{Lo: 0x3041, Hi: 0x4DBF, Stride: 1},
+		{Lo: 0x4E00, Hi: 0xA4CF, Stride: 1},
+		{Lo: 0xA960, Hi: 0xA97C, Stride: 1},
+		{Lo: 0xAC00, Hi: 0xD7A3, Stride: 1},
+		{Lo: 0xF900, Hi: 0xFAFF, Stride: 1},
+		{Lo: 0xFE10, Hi: 0xFE6F, Stride: 1},
+		{Lo: 0xFF01, Hi: 0xFF60, Stride: 1},
+		{Lo: 0xFFE0, Hi: 0xFFE6, Stride: 1},
 	},
 	R32: []unicode.Range32{
-		{Lo: 0x16FE0, Hi: 0x18CFF, Stride: 1}, {Lo: 0x1AFF0, Hi: 0x1B2FF, Stride: 1},
-		{Lo: 0x1F000, Hi: 0x1FAFF, Stride: 1}, {Lo: 0x20000, Hi: 0x3FFFD, Stride: 1},
+		{Lo: 0x16FE0, Hi: 0x18CFF, Stride: 1},
+		{Lo: 0x1AFF0, Hi: 0x1B2FF, Stride: 1},
+		{Lo: 0x1F000, Hi: 0x1FAFF, Stride: 1},
+		{Lo: 0x20000, Hi: 0x3FFFD, Stride: 1},
 	},
 }
 

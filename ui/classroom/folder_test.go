@@ -1,7 +1,6 @@
 package classroom
 
 import (
-	"errors"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -43,7 +42,7 @@ func TestFolder(t *testing.T) {
 		}
 		_, err := Folder(at)
 		var r *measure.Refusal
-		require.True(t, errors.As(err, &r), at)
+		require.ErrorAs(t, err, &r, at)
 		require.Equal(t, want, err.Error())
 	}
 	_, err = Folder(filepath.Join(path, "below"))

@@ -22,27 +22,61 @@ func TestPaths(t *testing.T) {
 		env          []string
 		want         Folders
 	}{
-		{"linux", "linux", []string{"HOME", "/home/a"},
-			Folders{"/home/a/.config/chalkfold", "/home/a/.local/state/chalkfold", "/home/a/.local/share/chalkfold", "/home/a/.cache/chalkfold"}},
-		{"xdg", "linux", []string{"XDG_CONFIG_HOME", "/c", "XDG_STATE_HOME", "/s", "XDG_DATA_HOME", "/d", "XDG_CACHE_HOME", "/k"},
-			Folders{"/c/chalkfold", "/s/chalkfold", "/d/chalkfold", "/k/chalkfold"}},
-		{"a relative one does not count", "linux", []string{"HOME", "/home/a", "XDG_CONFIG_HOME", "c"},
-			Folders{"/home/a/.config/chalkfold", "/home/a/.local/state/chalkfold", "/home/a/.local/share/chalkfold", "/home/a/.cache/chalkfold"}},
-		{"mac", "darwin", []string{"HOME", "/Users/a"},
-			Folders{"/Users/a/Library/Application Support/chalkfold", "/Users/a/Library/Application Support/chalkfold",
-				"/Users/a/Library/Application Support/chalkfold", "/Users/a/Library/Caches/chalkfold"}},
-		{"mac with xdg", "darwin", []string{"HOME", "/Users/a", "XDG_CONFIG_HOME", "/Users/a/.config"},
-			Folders{"/Users/a/.config/chalkfold", "/Users/a/Library/Application Support/chalkfold",
-				"/Users/a/Library/Application Support/chalkfold", "/Users/a/Library/Caches/chalkfold"}},
-		{"windows", "windows", []string{"USERPROFILE", `C:\Users\a`, "APPDATA", `C:\Users\a\AppData\Roaming`, "LOCALAPPDATA", `C:\Users\a\AppData\Local`},
-			Folders{`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold`,
-				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold\cache`}},
-		{"windows, bare", "windows", []string{"USERPROFILE", `C:\Users\a`},
-			Folders{`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold`,
-				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold\cache`}},
-		{"windows with xdg", "windows", []string{"USERPROFILE", `C:\Users\a`, "XDG_STATE_HOME", `D:\state`},
-			Folders{`C:\Users\a\AppData\Roaming\chalkfold`, `D:\state\chalkfold`,
-				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold\cache`}},
+		{
+			"linux", "linux",
+			[]string{"HOME", "/home/a"},
+			Folders{"/home/a/.config/chalkfold", "/home/a/.local/state/chalkfold", "/home/a/.local/share/chalkfold", "/home/a/.cache/chalkfold"},
+		},
+		{
+			"xdg", "linux",
+			[]string{"XDG_CONFIG_HOME", "/c", "XDG_STATE_HOME", "/s", "XDG_DATA_HOME", "/d", "XDG_CACHE_HOME", "/k"},
+			Folders{"/c/chalkfold", "/s/chalkfold", "/d/chalkfold", "/k/chalkfold"},
+		},
+		{
+			"a relative one does not count", "linux",
+			[]string{"HOME", "/home/a", "XDG_CONFIG_HOME", "c"},
+			Folders{"/home/a/.config/chalkfold", "/home/a/.local/state/chalkfold", "/home/a/.local/share/chalkfold", "/home/a/.cache/chalkfold"},
+		},
+		{
+			"mac", "darwin",
+			[]string{"HOME", "/Users/a"},
+			Folders{
+				"/Users/a/Library/Application Support/chalkfold", "/Users/a/Library/Application Support/chalkfold",
+				"/Users/a/Library/Application Support/chalkfold", "/Users/a/Library/Caches/chalkfold",
+			},
+		},
+		{
+			"mac with xdg", "darwin",
+			[]string{"HOME", "/Users/a", "XDG_CONFIG_HOME", "/Users/a/.config"},
+			Folders{
+				"/Users/a/.config/chalkfold", "/Users/a/Library/Application Support/chalkfold",
+				"/Users/a/Library/Application Support/chalkfold", "/Users/a/Library/Caches/chalkfold",
+			},
+		},
+		{
+			"windows", "windows",
+			[]string{"USERPROFILE", `C:\Users\a`, "APPDATA", `C:\Users\a\AppData\Roaming`, "LOCALAPPDATA", `C:\Users\a\AppData\Local`},
+			Folders{
+				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold`,
+				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold\cache`,
+			},
+		},
+		{
+			"windows, bare", "windows",
+			[]string{"USERPROFILE", `C:\Users\a`},
+			Folders{
+				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold`,
+				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold\cache`,
+			},
+		},
+		{
+			"windows with xdg", "windows",
+			[]string{"USERPROFILE", `C:\Users\a`, "XDG_STATE_HOME", `D:\state`},
+			Folders{
+				`C:\Users\a\AppData\Roaming\chalkfold`, `D:\state\chalkfold`,
+				`C:\Users\a\AppData\Roaming\chalkfold`, `C:\Users\a\AppData\Local\chalkfold\cache`,
+			},
+		},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			got, err := pathsOn(tc.system, env(tc.env...))

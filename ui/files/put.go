@@ -83,6 +83,8 @@ func (j job) putNew(path, target string, content []byte, force bool) (Outcome, e
 }
 
 func exists(path string) error {
-	return &Trouble{Path: path, Wrong: "there is a file of that name already, with other content",
-		Works: "--force replaces it, or choose another folder", Err: ErrExists}
+	return &Trouble{
+		Path: path, Wrong: "there is a file of that name already, with other content",
+		Works: "--force replaces it, or choose another folder", Err: ErrExists,
+	}
 }

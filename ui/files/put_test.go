@@ -1,7 +1,6 @@
 package files
 
 import (
-	"errors"
 	"os"
 	"path/filepath"
 	"syscall"
@@ -64,5 +63,5 @@ func TestAFullDiskIsSaid(t *testing.T) {
 	}}
 	_, err := full.put(path, []byte("mine"), false)
 	require.EqualError(t, err, path+": the disk is full; make room, or choose another disk")
-	require.True(t, errors.Is(err, syscall.ENOSPC))
+	require.ErrorIs(t, err, syscall.ENOSPC)
 }

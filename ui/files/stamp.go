@@ -61,8 +61,10 @@ func Read(path string, limit int64) ([]byte, Stamp, error) {
 		return nil, Stamp{}, trouble(path, err)
 	}
 	if limit > 0 && int64(len(content)) > limit {
-		return nil, Stamp{}, &Trouble{Path: path, Wrong: fmt.Sprintf("the file is larger than %s", size(limit)),
-			Works: "look whether it is the right one", Err: ErrTooBig}
+		return nil, Stamp{}, &Trouble{
+			Path: path, Wrong: fmt.Sprintf("the file is larger than %s", size(limit)),
+			Works: "look whether it is the right one", Err: ErrTooBig,
+		}
 	}
 	return content, StampOf(content), nil
 }

@@ -266,7 +266,6 @@ func no(says, because string) Option {
 func step(id string) Show    { return Show{OfStep, id} }
 func taken(id string) Show   { return Show{OfMeasurement, id} }
 func check(id string) Show   { return Show{OfCheck, id} }
-func chosen(id string) Show  { return Show{OfChoice, id} }
 func moved(id string) Show   { return Show{OfWhatIf, id} }
 func fault(id string) Show   { return Show{OfFault, id} }
 func output(id string) Show  { return Show{OfOutput, id} }

@@ -254,8 +254,10 @@ func TestAnythingTyped(t *testing.T) {
 	words := vocabulary()
 	typed := rapid.OneOf(
 		rapid.Custom(func(t *rapid.T) string { return words[rapid.IntRange(0, len(words)-1).Draw(t, "word")].name }),
-		rapid.SampledFrom([]string{"36 1/2", "83", "-5", "0", "waist 28", "front neck depth 5", "length 40", "step 3", "where underarm", "yes", "no",
-			"\x1b[A", "\x1b]0;x\x07", "\xff\xfe", "漢字", "method thumb", "side shape", "ease bust 200", "remove", "client \x1b[31mRed", "quit", "again"}),
+		rapid.SampledFrom([]string{
+			"36 1/2", "83", "-5", "0", "waist 28", "front neck depth 5", "length 40", "step 3", "where underarm", "yes", "no",
+			"\x1b[A", "\x1b]0;x\x07", "\xff\xfe", "漢字", "method thumb", "side shape", "ease bust 200", "remove", "client \x1b[31mRed", "quit", "again",
+		}),
 		rapid.StringN(0, 30, 80),
 	).Filter(func(s string) bool {
 		for _, w := range []string{"write", "save", "open", "q", "d", "w", "s", "o", "n"} {
@@ -330,8 +332,13 @@ func TestMatch(t *testing.T) {
 		rest  string
 		among int
 	}{
-		{"front neck depth 5", 0, "5", 0}, {"fr ne 5 1/2", 0, "5 1/2", 0}, {"back 2", 1, "2", 0}, {"length", 3, "", 0}, {"len 40 in", 3, "40 in", 0},
-		{"zip 3", -1, "zip 3", 0}, {"5", -1, "5", 0},
+		{"front neck depth 5", 0, "5", 0},
+		{"fr ne 5 1/2", 0, "5 1/2", 0},
+		{"back 2", 1, "2", 0},
+		{"length", 3, "", 0},
+		{"len 40 in", 3, "40 in", 0},
+		{"zip 3", -1, "zip 3", 0},
+		{"5", -1, "5", 0},
 	} {
 		at, rest, among := match(tc.line, names)
 		require.Equal(t, tc.at, at, tc.line)

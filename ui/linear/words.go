@@ -79,23 +79,35 @@ type stage struct {
 func (r *room) here() stage {
 	switch r.stage {
 	case desk.Measure:
-		return stage{"Measure", (*room).enterMeasure, (*room).answerMeasure, (*room).moveMeasure, (*room).jumpMeasure, (*room).countMeasure,
-			(*room).whyMeasure, (*room).hintMeasure, (*room).listMeasure, (*room).whereMeasure, (*room).listMeasure, (*room).namedMeasure}
+		return stage{
+			"Measure", (*room).enterMeasure, (*room).answerMeasure, (*room).moveMeasure, (*room).jumpMeasure, (*room).countMeasure,
+			(*room).whyMeasure, (*room).hintMeasure, (*room).listMeasure, (*room).whereMeasure, (*room).listMeasure, (*room).namedMeasure,
+		}
 	case desk.Style:
-		return stage{"Style", (*room).enterStyle, (*room).answerStyle, (*room).moveStyle, (*room).jumpStyle, (*room).countStyle,
-			(*room).whyStyle, (*room).tellChoice, (*room).sayStyle, (*room).noWhere, (*room).listStyle, (*room).namedStyle}
+		return stage{
+			"Style", (*room).enterStyle, (*room).answerStyle, (*room).moveStyle, (*room).jumpStyle, (*room).countStyle,
+			(*room).whyStyle, (*room).tellChoice, (*room).sayStyle, (*room).noWhere, (*room).listStyle, (*room).namedStyle,
+		}
 	case desk.Draft:
-		return stage{"Draft", (*room).enterDraft, (*room).answerDraft, (*room).moveDraft, (*room).jumpDraft, (*room).countDraft,
-			(*room).whyDraft, (*room).hintDraft, (*room).sayDraft, (*room).whereDraft, (*room).listDraft, never}
+		return stage{
+			"Draft", (*room).enterDraft, (*room).answerDraft, (*room).moveDraft, (*room).jumpDraft, (*room).countDraft,
+			(*room).whyDraft, (*room).hintDraft, (*room).sayDraft, (*room).whereDraft, (*room).listDraft, never,
+		}
 	case desk.True:
-		return stage{"True", (*room).enterTrue, (*room).noAnswer, (*room).moveTrue, (*room).jumpTrue, (*room).countTrue,
-			(*room).tellFinding, (*room).hintTrue, (*room).sayTrue, (*room).whereTrue, (*room).listTrue, never}
+		return stage{
+			"True", (*room).enterTrue, (*room).noAnswer, (*room).moveTrue, (*room).jumpTrue, (*room).countTrue,
+			(*room).tellFinding, (*room).hintTrue, (*room).sayTrue, (*room).whereTrue, (*room).listTrue, never,
+		}
 	case desk.Lay:
-		return stage{"Lay", (*room).enterLay, (*room).clothWidth, (*room).standStill, noJump, noCount,
-			(*room).whyLay, (*room).whyLay, (*room).sayLay, (*room).noWhere, (*room).listLay, never}
+		return stage{
+			"Lay", (*room).enterLay, (*room).clothWidth, (*room).standStill, noJump, noCount,
+			(*room).whyLay, (*room).whyLay, (*room).sayLay, (*room).noWhere, (*room).listLay, never,
+		}
 	}
-	return stage{"Cut", (*room).enterCut, (*room).noAnswer, (*room).standStill, noJump, noCount,
-		(*room).enterCut, (*room).hintCut, (*room).enterCut, (*room).noWhere, (*room).enterCut, never}
+	return stage{
+		"Cut", (*room).enterCut, (*room).noAnswer, (*room).standStill, noJump, noCount,
+		(*room).enterCut, (*room).hintCut, (*room).enterCut, (*room).noWhere, (*room).enterCut, never,
+	}
 }
 
 func never(*room, string) bool { return false }

@@ -42,8 +42,10 @@ func Clients(d *desk.Desk, step func(desk.SeatID) (at, of int)) desk.Overlay {
 			continue
 		}
 		path := c.Path
-		rows = append(rows, row{group: d.Tell(text.ClientsEarly), title: clientName(d, c.Name), right: ago(d, c.Seen), says: d.Plain(path),
-			do: func() desk.Ask { return open(d, path) }})
+		rows = append(rows, row{
+			group: d.Tell(text.ClientsEarly), title: clientName(d, c.Name), right: ago(d, c.Seen), says: d.Plain(path),
+			do: func() desk.Ask { return open(d, path) },
+		})
 	}
 	b.rows = func(typed string) []row { return found(rows, typed, false) }
 	b.hear = func(a desk.Answer) desk.Ask { return b.opened(a) }

@@ -67,8 +67,10 @@ func offers(d *desk.Desk) []desk.Offer {
 }
 
 func rescue(d *desk.Desk) session.Rescue {
-	return session.Rescue{Path: "/home/her/anna.chalkfold.toml", Client: "Rescue Client", Saved: noon, Job: Sample(d),
-		Differs: []string{"bust 36 -> 36 1/2 in", "waist 28 in taken out"}}
+	return session.Rescue{
+		Path: "/home/her/anna.chalkfold.toml", Client: "Rescue Client", Saved: noon, Job: Sample(d),
+		Differs: []string{"bust 36 -> 36 1/2 in", "waist 28 in taken out"},
+	}
 }
 
 func toStep(int) desk.Ask { return desk.Ask{Go: desk.Draft} }

@@ -141,8 +141,12 @@ func (r *readout) Hear(desk.Answer) (a desk.Ask) { return a }
 // Actions are the keys of a list, by what they do here.
 func (r *readout) Actions() []desk.Offer {
 	return []desk.Offer{
-		{ID: "choose", Title: r.d.Tell(text.ReadoutTick)}, {ID: "row-up", Title: r.d.Tell(text.ReadoutBack)},
-		{ID: "page-down", Title: r.d.Tell(text.ReadoutPiece)}, {ID: "close"}, {ID: "row-down", Quiet: true}, {ID: "page-up", Quiet: true},
+		{ID: "choose", Title: r.d.Tell(text.ReadoutTick)},
+		{ID: "row-up", Title: r.d.Tell(text.ReadoutBack)},
+		{ID: "page-down", Title: r.d.Tell(text.ReadoutPiece)},
+		{ID: "close"},
+		{ID: "row-down", Quiet: true},
+		{ID: "page-up", Quiet: true},
 	}
 }
 

@@ -143,8 +143,10 @@ func (s *saver) answer(a desk.Answer) desk.Ask {
 	}
 	d := s.d
 	free := beside(c.path)
-	q := &board{d: d, title: d.Tell(text.OverwriteTitle), how: text.RowsHow,
-		says: []string{d.Tell(text.OverwriteSays, filepath.Base(c.path), clientName(d, c.client))}}
+	q := &board{
+		d: d, title: d.Tell(text.OverwriteTitle), how: text.RowsHow,
+		says: []string{d.Tell(text.OverwriteSays, filepath.Base(c.path), clientName(d, c.client))},
+	}
 	rows := []row{
 		{title: d.Tell(text.OverwriteBeside, filepath.Base(free)), do: func() desk.Ask { return s.saved(free, false) }},
 		{title: d.Tell(text.OverwriteDo), do: func() desk.Ask { return s.saved(c.path, true) }},

@@ -52,8 +52,10 @@ func sentences(t *testing.T) map[string]string {
 // faults are the breaches of the house's voice in one sentence.
 func faults(s string) []string {
 	var found []string
-	for _, w := range []string{"invalid", "error", "errors", "please", "successfully", "success", "sorry", "oops", "illegal", "wrong", "bad",
-		"failed", "failure", "abort", "user", "very", "simply", "easy", "easily", "just", "cannot be null"} {
+	for _, w := range []string{
+		"invalid", "error", "errors", "please", "successfully", "success", "sorry", "oops", "illegal", "wrong", "bad",
+		"failed", "failure", "abort", "user", "very", "simply", "easy", "easily", "just", "cannot be null",
+	} {
 		if regexp.MustCompile(`(?i)\b` + w + `\b`).MatchString(s) {
 			found = append(found, "says "+w)
 		}
@@ -88,8 +90,10 @@ func TestVoice(t *testing.T) {
 }
 
 func TestVoiceFindsFaults(t *testing.T) {
-	for _, s := range []string{"Invalid value.", "Please save.", "An error came.", "Saved successfully.", "Saved!", " x", "", "½ in", "One. Two. Three.",
-		"This is a sentence that goes on and on until nobody knows any more how it began"} {
+	for _, s := range []string{
+		"Invalid value.", "Please save.", "An error came.", "Saved successfully.", "Saved!", " x", "", "½ in", "One. Two. Three.",
+		"This is a sentence that goes on and on until nobody knows any more how it began",
+	} {
 		require.NotEmpty(t, faults(s), s)
 	}
 }
