@@ -8,8 +8,10 @@ import (
 
 	"chalkfold/export/leaflet"
 	"chalkfold/export/pdf"
+	"chalkfold/export/shop"
 	"chalkfold/measure"
 	"chalkfold/pattern"
+	"chalkfold/pattern/lay"
 	"chalkfold/pattern/workroom"
 )
 
@@ -36,7 +38,7 @@ func build(s *pattern.Sheet, o Options) *leaflet.Leaflet {
 	head(l, s, o)
 	measurements(l, s.Job, o.Unit)
 	style(l, s, o.Unit)
-	cloths(l, s.Job, o.Unit)
+	cloths(l, s, o.Unit)
 	fittings(l, s.Job)
 	if o.Notes && s.Job.Client.Notes != "" {
 		l.Heading(1, "Notes, private")
@@ -123,9 +125,10 @@ func style(l *leaflet.Leaflet, s *pattern.Sheet, u measure.Unit) {
 	}
 }
 
-func cloths(l *leaflet.Leaflet, j pattern.Job, u measure.Unit) {
+// cloths are her cloths, and what to buy of each by the lay beside the hand rule.
+func cloths(l *leaflet.Leaflet, s *pattern.Sheet, u measure.Unit) {
 	var rows [][]string
-	for _, c := range j.Cloths {
+	for _, c := range s.Job.Cloths {
 		row := []string{c.Name, "", "", ""}
 		if c.Width > 0 {
 			row[1] = u.Tape(c.Width)
@@ -141,6 +144,20 @@ func cloths(l *leaflet.Leaflet, j pattern.Job, u measure.Unit) {
 	if len(rows) > 0 {
 		l.Heading(1, "Cloth")
 		l.Table(pdf.Table{Heads: []string{"Cloth", "width", "shrinks", ""}, Rows: rows})
+	}
+	if !s.Complete {
+		return
+	}
+	for _, c := range s.Job.Cloths {
+		b, ok := shop.Of(s, c.Name, u)
+		if !ok {
+			continue
+		}
+		says := "To buy, " + c.Name + " cloth " + u.Say(b.Cloth.Width) + " wide:"
+		if b.Lengths > 0 {
+			says += " by the hand rule " + lay.Says(b.Yards, b.Metric) + "."
+		}
+		l.Text(strings.TrimSuffix(says+" "+shop.LaidSays(s, c.Name, u), " "))
 	}
 }
 

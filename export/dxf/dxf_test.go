@@ -111,9 +111,17 @@ func TestLayers(t *testing.T) {
 		name, layer   string
 		front, facing int
 	}{
-		{"POLYLINE", layerBoundary, 1, 1}, {"POLYLINE", layerCutCopy, 1, 1}, {"POLYLINE", layerSew, 1, 1}, {"POLYLINE", layerSewCopy, 1, 1},
-		{"LINE", layerMirror, 1, 0}, {"LINE", layerGrain, 1, 1}, {"POINT", layerNotch, 1, 2}, {"POINT", layerDrill, 1, 1},
-		{"POLYLINE", layerInternal, 1, 0}, {"LINE", layerInternal, 2, 2}, {"TEXT", layerBoundary, 6, 6},
+		{"POLYLINE", layerBoundary, 1, 1},
+		{"POLYLINE", layerCutCopy, 1, 1},
+		{"POLYLINE", layerSew, 1, 1},
+		{"POLYLINE", layerSewCopy, 1, 1},
+		{"LINE", layerMirror, 1, 0},
+		{"LINE", layerGrain, 1, 1},
+		{"POINT", layerNotch, 1, 2},
+		{"POINT", layerDrill, 1, 1},
+		{"POLYLINE", layerInternal, 1, 0},
+		{"LINE", layerInternal, 2, 2},
+		{"TEXT", layerBoundary, 6, 6},
 	} {
 		require.Len(t, on(all, c.name, c.layer, "FRONT_1"), c.front, "%s %s", c.name, c.layer)
 		require.Len(t, on(all, c.name, c.layer, "BACK_NECK_FACING_1"), c.facing, "%s %s", c.name, c.layer)
@@ -195,8 +203,15 @@ func TestFieldsOfStyleAndPiece(t *testing.T) {
 
 func TestLetters(t *testing.T) {
 	for _, c := range []struct{ text, want string }{
-		{"plain 1/2", "plain 1/2"}, {"Zoë", `Zo\U+00EB`}, {"Zoe\u0308", `Zo\U+00EB`}, {"👗 dress", "? dress"},
-		{"a\r\n0\r\nEOF", "a  0  EOF"}, {`\U+0041`, `\U+005CU+0041`}, {"%%d", `\U+0025\U+0025d`}, {"\xff", `\U+FFFD`}, {"", ""},
+		{"plain 1/2", "plain 1/2"},
+		{"Zoë", `Zo\U+00EB`},
+		{"Zoe\u0308", `Zo\U+00EB`},
+		{"👗 dress", "? dress"},
+		{"a\r\n0\r\nEOF", "a  0  EOF"},
+		{`\U+0041`, `\U+005CU+0041`},
+		{"%%d", `\U+0025\U+0025d`},
+		{"\xff", `\U+FFFD`},
+		{"", ""},
 	} {
 		require.Equal(t, c.want, ascii(c.text))
 	}

@@ -54,6 +54,9 @@ func cloth(l *leaflet.Leaflet, s *pattern.Sheet, name string, u measure.Unit) {
 		} else {
 			l.List(pdf.Tick, u.Say(b.Width)+" wide: "+lay.Says(b.Yards, b.Metric))
 		}
+		if says := shop.LaidSays(s, name, u); says != "" {
+			l.Text(says)
+		}
 	}
 	var rows [][]string
 	for _, w := range shop.Widths(s, name, u) {

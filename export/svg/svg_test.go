@@ -1,9 +1,9 @@
 package svg
 
 import (
-	"errors"
 	"bytes"
 	"encoding/xml"
+	"errors"
 	"io"
 	"math"
 	"strings"

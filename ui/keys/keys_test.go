@@ -46,8 +46,10 @@ func TestNoKeyThatSomeKeyboardCannotType(t *testing.T) {
 			require.Empty(t, Untypable(k), "%s: %q", a.ID, k)
 		}
 	}
-	for _, k := range []string{"[", "]", "{", "}", "\\", "|", "@", "~", "alt+x", "ctrl+shift+a", "ctrl+i", "ctrl+m", "ctrl+j", "ctrl+h",
-		"f10", "f11", "f12", "ctrl+left", "ctrl+right", "ctrl+up", "ctrl+down", "ctrl+a", "ctrl+b", "", "é"} {
+	for _, k := range []string{
+		"[", "]", "{", "}", "\\", "|", "@", "~", "alt+x", "ctrl+shift+a", "ctrl+i", "ctrl+m", "ctrl+j", "ctrl+h",
+		"f10", "f11", "f12", "ctrl+left", "ctrl+right", "ctrl+up", "ctrl+down", "ctrl+a", "ctrl+b", "", "é",
+	} {
 		require.NotEmpty(t, Untypable(k), "%q", k)
 	}
 	for _, k := range []string{"f1", "f9", "ctrl+p", "+", "?", ".", " ", "shift+left", "ctrl+pgup"} {
@@ -84,11 +86,30 @@ func TestByKey(t *testing.T) {
 		key   string
 		want  ID
 	}{
-		{Field, "f1", Help}, {Field, "?", ""}, {OnTable, "?", Help}, {Draft, "?", Help}, {Overlay, "q", ""}, {NotTyping, "q", Leave},
-		{Draft, " ", "step-next"}, {Draft, "z", "zoom-newest"}, {Draft, "3", "draft"}, {Projector, "3", "show-number"},
-		{True, "enter", "go-there"}, {Draft, "enter", Accept}, {Lay, "tab", "piece-next"}, {Cut, "tab", FieldNext},
-		{Projector, "0", "fit"}, {Projector, "f9", "show-end"}, {Field, "h", ""}, {Question, "a", ""}, {Question, "enter", "answer"},
-		{Measure, "ctrl+z", Undo}, {Style, "x", "stand"}, {OnTable, "=", "zoom-in"}, {Everywhere, "z", ""}, {Field, "pgup", "nudge-up"},
+		{Field, "f1", Help},
+		{Field, "?", ""},
+		{OnTable, "?", Help},
+		{Draft, "?", Help},
+		{Overlay, "q", ""},
+		{NotTyping, "q", Leave},
+		{Draft, " ", "step-next"},
+		{Draft, "z", "zoom-newest"},
+		{Draft, "3", "draft"},
+		{Projector, "3", "show-number"},
+		{True, "enter", "go-there"},
+		{Draft, "enter", Accept},
+		{Lay, "tab", "piece-next"},
+		{Cut, "tab", FieldNext},
+		{Projector, "0", "fit"},
+		{Projector, "f9", "show-end"},
+		{Field, "h", ""},
+		{Question, "a", ""},
+		{Question, "enter", "answer"},
+		{Measure, "ctrl+z", Undo},
+		{Style, "x", "stand"},
+		{OnTable, "=", "zoom-in"},
+		{Everywhere, "z", ""},
+		{Field, "pgup", "nudge-up"},
 	} {
 		got, ok := ByKey(tc.where, tc.key)
 		require.Equal(t, tc.want, got, "%s in %s", tc.key, tc.where.Title())

@@ -42,44 +42,82 @@ const (
 )
 
 var everywhere = []Action{
-	{ID: Help, Keys: []string{"f1"}, Untyped: []string{"?"}, Shown: "F1 or ?", Title: "Help", Foot: "Help", Where: Everywhere,
-		Says: "Show what can be done here; type to find one.", Synonyms: []string{"keys", "what now", "manual"}, Instead: []string{"?", "f2"}},
-	{ID: Commands, Keys: []string{"f2", "ctrl+p"}, Shown: "F2 or Ctrl+P", Title: "Commands", Foot: "Commands", Where: Everywhere,
-		Says: "List everything by name; type to find one, Enter does it.", Synonyms: []string{"actions", "menu", "search"}},
-	{ID: Open, Keys: []string{"f3", "ctrl+o"}, Shown: "F3 or Ctrl+O", Title: "Open", Foot: "Open", Where: Everywhere,
-		Says: "Open a client: the last ones first, then folders. Enter alone goes back to the last client.", Synonyms: []string{"load", "file", "client", "recent"}},
-	{ID: Save, Keys: []string{"f5", "ctrl+s"}, Shown: "F5 or Ctrl+S", Title: "Save", Foot: "Save", Where: Everywhere,
-		Says: "Write the session to its file. On the projector F5 does nothing.", Synonyms: []string{"write", "keep", "store"}},
-	{ID: Undo, Keys: []string{"ctrl+z"}, Shown: "Ctrl+Z", Title: "Undo", Foot: "Undo", Where: Everywhere,
-		Says: "Take back the last change and say which it was.", Synonyms: []string{"take back", "revert"}, Instead: []string{"f2", "ctrl+p"}},
-	{ID: Redo, Keys: []string{"ctrl+y"}, Shown: "Ctrl+Y", Title: "Redo", Foot: "Redo", Where: Everywhere,
-		Says: "Make the change again that was taken back.", Synonyms: []string{"again", "repeat"}, Instead: []string{"f2", "ctrl+p"}},
-	{ID: StageNext, Keys: []string{"ctrl+pgdown"}, Shown: "Ctrl+PgDn", Title: "Next stage", Foot: "Next stage", Where: Everywhere,
-		Says: "Go on to the next of the six stages.", Synonyms: []string{"tab right", "forward"}, Instead: []string{"esc", "1"}},
-	{ID: StageBack, Keys: []string{"ctrl+pgup"}, Shown: "Ctrl+PgUp", Title: "Stage before", Foot: "Stage before", Where: Everywhere,
-		Says: "Go back to the stage before.", Synonyms: []string{"tab left", "previous stage"}, Instead: []string{"esc", "1"}},
-	{ID: FieldNext, Keys: []string{"tab"}, Shown: "Tab", Title: "Next field, or words and table", Foot: "Next field", Where: Everywhere,
-		Says: "Go to the next field; where there is none, between words and table.", Synonyms: []string{"focus", "switch"}, Instead: []string{"f2", "f7", "ctrl+p"}},
-	{ID: FieldBack, Keys: []string{"shift+tab"}, Shown: "Shift+Tab", Title: "Field before", Foot: "Field before", Where: Everywhere,
-		Says: "Go to the field before; where there is none, between words and table.", Synonyms: []string{"focus back"}, Instead: []string{"f2", "f7", "ctrl+p"}},
-	{ID: Accept, Keys: []string{"enter"}, Shown: "Enter", Title: "Accept", Foot: "Accept", Where: Everywhere,
-		Says: "Take what is typed or chosen and go on.", Synonyms: []string{"ok", "yes", "confirm"}},
-	{ID: Back, Keys: []string{"esc"}, Shown: "Esc", Title: "Back", Foot: "Back", Where: Everywhere,
-		Says: "Go back one level. Esc never leaves Chalkfold.", Synonyms: []string{"cancel", "close"}},
-	{ID: Leave, Keys: []string{"ctrl+c"}, Untyped: []string{"q"}, Shown: "Ctrl+C or q", Title: "Leave", Foot: "Leave", Where: Everywhere,
-		Says: "Leave Chalkfold; unsaved work is asked about.", Synonyms: []string{"quit", "exit", "stop"}},
-	{ID: OtherUnit, Keys: []string{"f4"}, Shown: "F4", Title: "Take it in the other unit", Foot: "As cm", Where: Everywhere,
-		Says: "Read a doubted number as centimetres instead of inches, or the other way round.", Synonyms: []string{"convert", "inches", "centimetres", "cm"}},
-	{ID: Glyphs, Keys: []string{"f6"}, Shown: "F6", Title: "Other glyphs", Foot: "Glyphs", Where: Everywhere,
-		Says: "Draw with braille dots, half-blocks or plain ASCII.", Synonyms: []string{"braille", "blocks", "ascii", "font", "dots"}},
-	{ID: Room, Keys: []string{"f7"}, Shown: "F7", Title: "Room for words or table", Foot: "Words or table", Where: Everywhere,
-		Says: "Give the whole screen to the words or to the table, or share it again.", Synonyms: []string{"split", "bigger", "full", "layout"}},
-	{ID: Mouse, Keys: []string{"f8"}, Shown: "F8", Title: "Mouse on or off", Foot: "Mouse", Where: Everywhere,
-		Says: "Use the mouse here, or leave it to the terminal for marking and copying. Shift and drag copies in both.", Synonyms: []string{"click", "wheel", "select text"}},
-	{ID: Project, Keys: []string{"f9"}, Shown: "F9", Title: "Projector", Foot: "Projector", Where: Everywhere,
-		Says: "Show the step large for a class; the same key comes back.", Synonyms: []string{"present", "class", "beamer", "full screen"}},
-	{ID: NextTheme, Keys: []string{"ctrl+t"}, Shown: "Ctrl+T", Title: "Next theme", Foot: "Theme", Where: Everywhere,
-		Says: "Change the colours; on the projector swap light and dark.", Synonyms: []string{"colours", "dark", "light", "contrast"}},
+	{
+		ID: Help, Keys: []string{"f1"}, Untyped: []string{"?"}, Shown: "F1 or ?", Title: "Help", Foot: "Help", Where: Everywhere,
+		Says: "Show what can be done here; type to find one.", Synonyms: []string{"keys", "what now", "manual"}, Instead: []string{"?", "f2"},
+	},
+	{
+		ID: Commands, Keys: []string{"f2", "ctrl+p"}, Shown: "F2 or Ctrl+P", Title: "Commands", Foot: "Commands", Where: Everywhere,
+		Says: "List everything by name; type to find one, Enter does it.", Synonyms: []string{"actions", "menu", "search"},
+	},
+	{
+		ID: Open, Keys: []string{"f3", "ctrl+o"}, Shown: "F3 or Ctrl+O", Title: "Open", Foot: "Open", Where: Everywhere,
+		Says: "Open a client: the last ones first, then folders. Enter alone goes back to the last client.", Synonyms: []string{"load", "file", "client", "recent"},
+	},
+	{
+		ID: Save, Keys: []string{"f5", "ctrl+s"}, Shown: "F5 or Ctrl+S", Title: "Save", Foot: "Save", Where: Everywhere,
+		Says: "Write the session to its file. On the projector F5 does nothing.", Synonyms: []string{"write", "keep", "store"},
+	},
+	{
+		ID: Undo, Keys: []string{"ctrl+z"}, Shown: "Ctrl+Z", Title: "Undo", Foot: "Undo", Where: Everywhere,
+		Says: "Take back the last change and say which it was.", Synonyms: []string{"take back", "revert"}, Instead: []string{"f2", "ctrl+p"},
+	},
+	{
+		ID: Redo, Keys: []string{"ctrl+y"}, Shown: "Ctrl+Y", Title: "Redo", Foot: "Redo", Where: Everywhere,
+		Says: "Make the change again that was taken back.", Synonyms: []string{"again", "repeat"}, Instead: []string{"f2", "ctrl+p"},
+	},
+	{
+		ID: StageNext, Keys: []string{"ctrl+pgdown"}, Shown: "Ctrl+PgDn", Title: "Next stage", Foot: "Next stage", Where: Everywhere,
+		Says: "Go on to the next of the six stages.", Synonyms: []string{"tab right", "forward"}, Instead: []string{"esc", "1"},
+	},
+	{
+		ID: StageBack, Keys: []string{"ctrl+pgup"}, Shown: "Ctrl+PgUp", Title: "Stage before", Foot: "Stage before", Where: Everywhere,
+		Says: "Go back to the stage before.", Synonyms: []string{"tab left", "previous stage"}, Instead: []string{"esc", "1"},
+	},
+	{
+		ID: FieldNext, Keys: []string{"tab"}, Shown: "Tab", Title: "Next field, or words and table", Foot: "Next field", Where: Everywhere,
+		Says: "Go to the next field; where there is none, between words and table.", Synonyms: []string{"focus", "switch"}, Instead: []string{"f2", "f7", "ctrl+p"},
+	},
+	{
+		ID: FieldBack, Keys: []string{"shift+tab"}, Shown: "Shift+Tab", Title: "Field before", Foot: "Field before", Where: Everywhere,
+		Says: "Go to the field before; where there is none, between words and table.", Synonyms: []string{"focus back"}, Instead: []string{"f2", "f7", "ctrl+p"},
+	},
+	{
+		ID: Accept, Keys: []string{"enter"}, Shown: "Enter", Title: "Accept", Foot: "Accept", Where: Everywhere,
+		Says: "Take what is typed or chosen and go on.", Synonyms: []string{"ok", "yes", "confirm"},
+	},
+	{
+		ID: Back, Keys: []string{"esc"}, Shown: "Esc", Title: "Back", Foot: "Back", Where: Everywhere,
+		Says: "Go back one level. Esc never leaves Chalkfold.", Synonyms: []string{"cancel", "close"},
+	},
+	{
+		ID: Leave, Keys: []string{"ctrl+c"}, Untyped: []string{"q"}, Shown: "Ctrl+C or q", Title: "Leave", Foot: "Leave", Where: Everywhere,
+		Says: "Leave Chalkfold; unsaved work is asked about.", Synonyms: []string{"quit", "exit", "stop"},
+	},
+	{
+		ID: OtherUnit, Keys: []string{"f4"}, Shown: "F4", Title: "Take it in the other unit", Foot: "As cm", Where: Everywhere,
+		Says: "Read a doubted number as centimetres instead of inches, or the other way round.", Synonyms: []string{"convert", "inches", "centimetres", "cm"},
+	},
+	{
+		ID: Glyphs, Keys: []string{"f6"}, Shown: "F6", Title: "Other glyphs", Foot: "Glyphs", Where: Everywhere,
+		Says: "Draw with braille dots, half-blocks or plain ASCII.", Synonyms: []string{"braille", "blocks", "ascii", "font", "dots"},
+	},
+	{
+		ID: Room, Keys: []string{"f7"}, Shown: "F7", Title: "Room for words or table", Foot: "Words or table", Where: Everywhere,
+		Says: "Give the whole screen to the words or to the table, or share it again.", Synonyms: []string{"split", "bigger", "full", "layout"},
+	},
+	{
+		ID: Mouse, Keys: []string{"f8"}, Shown: "F8", Title: "Mouse on or off", Foot: "Mouse", Where: Everywhere,
+		Says: "Use the mouse here, or leave it to the terminal for marking and copying. Shift and drag copies in both.", Synonyms: []string{"click", "wheel", "select text"},
+	},
+	{
+		ID: Project, Keys: []string{"f9"}, Shown: "F9", Title: "Projector", Foot: "Projector", Where: Everywhere,
+		Says: "Show the step large for a class; the same key comes back.", Synonyms: []string{"present", "class", "beamer", "full screen"},
+	},
+	{
+		ID: NextTheme, Keys: []string{"ctrl+t"}, Shown: "Ctrl+T", Title: "Next theme", Foot: "Theme", Where: Everywhere,
+		Says: "Change the colours; on the projector swap light and dark.", Synonyms: []string{"colours", "dark", "light", "contrast"},
+	},
 
 	{ID: First, Title: "First screen", Where: Everywhere, Says: "Go to the five ways to begin.", Synonyms: []string{"start", "home", "welcome"}},
 	{ID: NewClient, Title: "New client", Where: Everywhere, Says: "Begin with an empty tape list.", Synonyms: []string{"new", "create"}},

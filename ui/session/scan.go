@@ -250,11 +250,6 @@ func (l *layout) inner(i int, path []string, closing byte) int {
 
 func lineStart(text []byte, i int) int { return bytes.LastIndexByte(text[:i], '\n') + 1 }
 
-// opens says whether the value of e begins with this bracket.
-func (l *layout) opens(e entry, bracket byte) bool {
-	return e.value < len(l.text) && l.text[e.value] == bracket
-}
-
 // find is the entry at a path.
 func (l *layout) find(path []string) (entry, bool) {
 	k, ok := l.byPath[joined(path)]

@@ -44,7 +44,7 @@ const (
 // each gives every error that was joined.
 func each(err error) []error {
 	var f *fault
-	if errors.As(err, &f) && err == error(f) {
+	if errors.As(err, &f) && err == error(f) { //nolint:errorlint // only where it stands outermost
 		return each(f.err)
 	}
 	if j, ok := err.(interface{ Unwrap() []error }); ok {
