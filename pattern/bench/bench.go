@@ -15,6 +15,7 @@ type Step struct {
 	Title   string
 	Why     measure.Sentence
 	Slip    measure.Sentence
+	Rule    measure.Sentence             // the rule it goes by, unless Draw says another for this body
 	Needs   []measure.ID                 // measurements that it reads
 	Choices []pattern.ChoiceID           // choices that it reads
 	Uses    []string                     // marks that must stand: "front.underarm"
@@ -54,7 +55,7 @@ type bench struct {
 func (b *bench) perform(n int, s *Step) {
 	rec := pattern.Step{
 		Number: n, ID: s.ID, Piece: s.Piece, Title: s.Title,
-		Why: s.Why, Slip: s.Slip,
+		Why: s.Why, Slip: s.Slip, Rule: s.Rule,
 	}
 	for _, id := range s.Needs {
 		rec.From = append(rec.From, string(id))

@@ -31,8 +31,8 @@ var garments = []Garment{{
 	Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
 	Choices: detail.DressChoices(),
 	Methods: map[string]Method{
-		pattern.Measured: {Needs: measuredNeeds, Steps: measuredSteps(), Finish: finishMeasured},
-		pattern.Thumb:    {Needs: thumbNeeds, Steps: thumbSteps(), Finish: finishThumb},
+		pattern.Measured: {Needs: measuredNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured},
+		pattern.Thumb:    {Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb},
 	},
 }}
 

@@ -29,6 +29,7 @@ func TestStepsAreWhole(t *testing.T) {
 				require.NotEmpty(t, s.Title, name)
 				require.False(t, s.Why.IsEmpty(), name)
 				require.False(t, s.Slip.IsEmpty(), name)
+				require.False(t, s.Rule.IsEmpty(), name)
 				require.True(t, strings.HasPrefix(s.ID, string(s.Piece)+"."), name)
 				for _, id := range s.Needs {
 					_, ok := measure.Find(id)

@@ -140,5 +140,6 @@ func (p *page) step(st pattern.Step, of int, u measure.Unit) {
 		p.para("  SUM   ", sum+" "+u.String())
 	}
 	p.para("  WHY   ", st.Why.In(u))
+	p.para("  RULE  ", st.Rule.In(u))
 	p.para("  SLIP  ", st.Slip.In(u))
 }
