@@ -33,7 +33,11 @@ type Result struct {
 
 // Run performs the steps in order.
 func Run(k pattern.Known, steps []Step) Result {
-	b := &bench{known: k}
+	b := &bench{
+		known: k,
+		steps: make([]pattern.Step, 0, len(steps)),
+		marks: make([]pattern.Mark, 0, 4*len(steps)),
+	}
 	n := 0
 	for i := range steps {
 		if steps[i].If != nil && !steps[i].If(k) {

@@ -55,15 +55,17 @@ func Ring(sides []Side) (edges []pattern.Edge, stitch, cut geom.Path) {
 			cuts[i], cuts[j] = geom.Join(cuts[i], cuts[j], mitreLimit)
 		}
 	}
+	stitches, around := make([]geom.Path, 0, len(sides)), make([]geom.Path, 0, 2*len(sides))
+	edges = make([]pattern.Edge, 0, len(sides))
 	for i, s := range sides {
-		stitch = stitch.Then(s.Stitch)
-		cut = cut.Then(cuts[i]).Then(bridges[i])
+		stitches = append(stitches, s.Stitch)
+		around = append(around, cuts[i], bridges[i])
 		edges = append(edges, pattern.Edge{
 			Name: s.Name, Stitch: s.Stitch, Cut: cuts[i], Allowance: s.Allowance,
 			Corner: s.Corner, SewnTo: s.SewnTo, Role: s.Role,
 		})
 	}
-	return edges, stitch, cut
+	return edges, geom.Chain(stitches...), geom.Chain(around...)
 }
 
 // mirrored makes the corner of a turned hem. Below the hem line the cut edge

@@ -102,20 +102,32 @@ func (p Path) Reverse() Path {
 // Then is the path followed by q. A gap between them is bridged by a straight
 // segment, so that a path has no gaps; one of rounding only is closed by
 // starting q exactly at the path's end.
-func (p Path) Then(q Path) Path {
-	if len(p) == 0 || len(q) == 0 {
-		return append(append(Path(nil), p...), q...)
+func (p Path) Then(q Path) Path { return Chain(p, q) }
+
+// Chain is the paths one after another, joined as Then joins two.
+func Chain(paths ...Path) Path {
+	room := 0
+	for _, p := range paths {
+		room += len(p) + 1
 	}
-	out := make(Path, 0, len(p)+len(q)+1)
-	out = append(out, p...)
-	end := p.End()
-	if !end.Near(q[0].A, weld) {
-		out = append(out, Straight(end, q[0].A))
-	}
-	k := len(out)
-	out = append(out, q...)
-	if out[k].A != end && out[k].A.Near(end, weld) {
-		out[k] = out[k].startingAt(end)
+	out := make(Path, 0, room)
+	for _, p := range paths {
+		if len(p) == 0 {
+			continue
+		}
+		if len(out) == 0 {
+			out = append(out, p...)
+			continue
+		}
+		end := out.End()
+		if !end.Near(p[0].A, weld) {
+			out = append(out, Straight(end, p[0].A))
+		}
+		k := len(out)
+		out = append(out, p...)
+		if out[k].A != end && out[k].A.Near(end, weld) {
+			out[k] = out[k].startingAt(end)
+		}
 	}
 	return out
 }
