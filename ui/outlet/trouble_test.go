@@ -1,7 +1,6 @@
 package outlet
 
 import (
-	"errors"
 	"io"
 	"os"
 	"path/filepath"
@@ -86,7 +85,7 @@ func TestABrokenFormat(t *testing.T) {
 	results, err := Export(accept.Sheet(), "four", dir, append([]Format{broken}, pictures(t)...), Options{}, nil)
 	require.NoError(t, err)
 	require.ErrorContains(t, results[0].Err, "a shelf fell")
-	require.True(t, errors.Is(results[0].Err, errBroken))
+	require.ErrorIs(t, results[0].Err, errBroken)
 	require.Equal(t, []string{"four.dxf", "four.svg"}, names(t, dir))
 }
 
@@ -101,13 +100,13 @@ func TestWhatMovedNeedsADraftBefore(t *testing.T) {
 
 	all, err := Parse(All)
 	require.NoError(t, err)
-	results, err := Export(after, "four", dir, all, Options{}, nil)
+	_, err = Export(after, "four", dir, all, Options{}, nil)
 	require.NoError(t, err)
 	require.NotContains(t, names(t, dir), "four-moved.md", "all leaves it out where nothing is known")
 
 	asked, err = Parse("moved")
 	require.NoError(t, err)
-	results, err = Export(after, "four", dir, asked, Options{Before: accept.Dress(pattern.Measured)}, nil)
+	results, err := Export(after, "four", dir, asked, Options{Before: accept.Dress(pattern.Measured)}, nil)
 	require.NoError(t, err)
 	require.NoError(t, results[0].Err)
 	require.Contains(t, names(t, dir), "four-moved.md")
