@@ -18,6 +18,9 @@ type shower interface{ Show(pattern.Place) }
 // enterer is a stage that takes the focus when she comes to it.
 type enterer interface{ Enter() }
 
+// beginner is a stage that begins something of its own when she comes to it.
+type beginner interface{ Begin() desk.Ask }
+
 // fulfil does what was asked for, in the order of the fields.
 func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 	var cmds []tea.Cmd
@@ -106,6 +109,9 @@ func (m *Model) goTo(id desk.StageID) tea.Cmd {
 	m.at = id
 	if e, ok := m.stage().(enterer); ok {
 		e.Enter()
+	}
+	if b, ok := m.stage().(beginner); ok {
+		cmd = tea.Batch(cmd, m.fulfil(b.Begin(), m.stage()))
 	}
 	return cmd
 }

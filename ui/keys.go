@@ -178,6 +178,10 @@ func (m *Model) window(id keys.ID) desk.Overlay {
 		return overlay.Compare(m.d)
 	case keys.Words:
 		return overlay.Words(m.d)
+	case "readout":
+		if m.d.Sheet().Complete {
+			return overlay.Readout(m.d)
+		}
 	case "steps":
 		return overlay.Steps(m.d, m.draft.Step(), m.toStep)
 	}

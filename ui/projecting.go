@@ -9,6 +9,7 @@ import (
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/overlay"
+	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
 )
@@ -50,7 +51,7 @@ func (m *Model) project() tea.Cmd {
 	if t, err := theme.For("projector"); err == nil {
 		m.d.Settings.Theme = t.With(m.shows.theme.Colour())
 	}
-	m.d.Projecting, m.d.Private = true, !overlay.IsSample(m.d.Job())
+	m.d.Projecting, m.d.Private = true, !session.IsDemo(m.d.Job())
 	m.d.Message = ""
 	return tea.Batch(cmd, m.lay(overlay.NewProjector(m.d, m.draft.Step())))
 }

@@ -11,7 +11,6 @@ import (
 // they belong to rooms that are built later and are neither shown nor live.
 var asked = []keys.ID{
 	keys.CopyOut,
-	"piece-next", "piece-left", "piece-right", "piece-up", "piece-down", "pin", "turn-piece", "flaw", "search-on", "remnant", "stop-lay",
 }
 
 // Keys is the table of what the workbench answers.

@@ -65,6 +65,7 @@ var lay = []Action{
 	{ID: "search-on", Keys: []string{"n"}, Shown: "n", Title: "Search on", Foot: "Search on", Where: Lay, Says: "Look for a shorter lay.", Synonyms: []string{"better", "improve"}},
 	{ID: "widths", Keys: []string{"v"}, Shown: "v", Title: "Other widths", Foot: "Widths", Where: Lay, Says: "Say what cloth of other widths would take.", Synonyms: []string{"compare widths", "buy"}},
 	{ID: "remnant", Keys: []string{"e"}, Shown: "e", Title: "Remnant", Foot: "Remnant", Where: Lay, Says: "Ask whether a piece of cloth at hand is enough.", Synonyms: []string{"scrap", "left over"}},
+	{ID: "keep-lay", Keys: []string{"enter"}, Shown: "Enter", Title: "Keep this lay", Foot: "Keep it", Where: Lay, Special: Accept, Says: "Put the lay into the session; undo takes it back.", Synonyms: []string{"save the lay", "store"}},
 	{ID: "stop-lay", Keys: []string{"esc"}, Shown: "Esc", Title: "Stop the search", Foot: "Stop", Where: Lay, Special: Back, Says: "Stop searching and keep the best lay so far."},
 }
 
@@ -74,6 +75,7 @@ var cut = []Action{
 	{ID: "tick", Keys: []string{" "}, Shown: "Space", Title: "Tick", Foot: "Tick", Where: Cut, Says: "Write this one, or leave it out.", Synonyms: []string{"choose", "select"}},
 	{ID: "variant-back", Keys: []string{"left"}, Shown: "Left", Title: "Paper or kind before", Foot: "Paper", Where: Cut, Says: "Take the paper or kind before."},
 	{ID: "variant-next", Keys: []string{"right"}, Shown: "Right", Title: "Next paper or kind", Foot: "Paper", Where: Cut, Says: "Take the next paper or kind."},
+	{ID: "readout", Keys: []string{"e"}, Shown: "e", Title: "Read it to me", Foot: "Read it", Where: Cut, Says: "One mark of the chalk card at a time, in large figures; Enter ticks it off.", Synonyms: []string{"chalk", "card", "marks", "tape"}},
 	{ID: "write", Keys: []string{"enter"}, Shown: "Enter", Title: "Write", Foot: "Write", Where: Cut, Special: Accept, Says: "Write what is ticked into the folder.", Synonyms: []string{"export", "print", "files"}},
 }
 

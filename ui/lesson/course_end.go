@@ -36,13 +36,12 @@ func hem() Lesson {
 	}
 }
 
-// cloth: onto the cloth. It waits for pieces that lie on it.
+// cloth: onto the cloth.
 func cloth() Lesson {
 	return Lesson{
 		ID: "cloth", Title: "Onto the cloth", Minutes: 20,
-		Aim:   measure.Tell("Know how much to buy, lay the pieces, and cut in order."),
-		Ends:  measure.Tell("the chalk card and the cutting list"),
-		Later: measure.Tell("The pieces cannot yet be laid on the cloth here."),
+		Aim:  measure.Tell("Know how much to buy, lay the pieces, and cut in order."),
+		Ends: measure.Tell("the chalk card and the cutting list"),
 		Pages: []Page{
 			say(output("lay"), "Wash a square of {10 in} and measure it again. What it loses, all the cloth loses.").word("warp"),
 			pickOne(output("lay"), "The arrow on a piece lies along the firm edge of the cloth. So all parts hang alike.",

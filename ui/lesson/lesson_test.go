@@ -158,7 +158,7 @@ func TestLessonsWait(t *testing.T) {
 	empty := workroom.Draft(l.Job(pattern.Job{}))
 	require.Contains(t, l.Waits(empty).In(measure.In), "waits for the measurement")
 	c, _ := lesson.Find("cloth")
-	require.NotEmpty(t, c.Waits(p36(t, pattern.Measured)).In(measure.In))
+	require.Empty(t, c.Waits(p36(t, pattern.Measured)).In(measure.In))
 	require.Equal(t, pattern.Thumb, l.Job(pattern.Job{}).Style.Method())
 }
 

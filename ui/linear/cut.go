@@ -43,7 +43,7 @@ func (r *room) writeOut(rest string) {
 		r.notWhole(text.CutEmpty)
 		return
 	}
-	o := outlet.Options{Session: r.d.Unit()}
+	o := outlet.Options{Session: r.d.Unit(), Numbers: session.IsDemo(r.d.Job())}
 	if rest == "over" || strings.HasPrefix(rest, "over ") {
 		o.Force, rest = true, strings.TrimSpace(strings.TrimPrefix(rest, "over"))
 	}

@@ -25,7 +25,7 @@ func TestLessonsList(t *testing.T) {
 	view := shown(Lessons(d), 120, 60)
 	require.Regexp(t, `(?m)1 The tape +done`, view)
 	require.Regexp(t, `(?m)^> +2 The back by chalk +at 8 of 13`, view, "the next one is in hand")
-	require.Regexp(t, `(?m)9 Onto the cloth .*Not now`, view)
+	require.Regexp(t, `(?m)9 Onto the cloth +new`, view)
 	ask := press(Lessons(d), "enter")
 	require.True(t, ask.Close)
 	require.Equal(t, desk.Running{ID: "back", Page: 8, Method: pattern.Thumb}, *ask.Study)

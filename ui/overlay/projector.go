@@ -7,7 +7,6 @@ import (
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/lesson"
-	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 	"chalkfold/ui/view"
 )
@@ -39,12 +38,6 @@ type Projector struct {
 // NewProjector begins at a step.
 func NewProjector(d *desk.Desk, step int) *Projector {
 	return &Projector{d: d, step: max(step, 1)}
-}
-
-// IsSample says that the sample client is on the desk: she has nothing to hide.
-func IsSample(job pattern.Job) bool {
-	sample := session.Demo().Job
-	return job.Client.Name == sample.Client.Name && session.InUnit(job, sample.Unit).Body.Equal(sample.Body)
 }
 
 // Title names it.

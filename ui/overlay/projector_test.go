@@ -12,6 +12,7 @@ import (
 	"chalkfold/testdata/golden"
 	"chalkfold/ui/canvas"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/session"
 )
 
 // before is the projector before a class with the sample client renamed, so
@@ -80,8 +81,8 @@ func TestHerNumbersAreHiddenUntilAsked(t *testing.T) {
 	require.Contains(t, shown(p, 80, 24), "Her numbers show")
 	p.Do("zoom-in")
 	require.Contains(t, shown(p, 100, 24), "bust "+d.Unit().Tape(bust))
-	require.True(t, IsSample(Sample(d)))
-	require.False(t, IsSample(d.Job()))
+	require.True(t, session.IsDemo(Sample(d)))
+	require.False(t, session.IsDemo(d.Job()))
 }
 
 func step(d *desk.Desk, id string) int {

@@ -180,6 +180,10 @@ func (r *readout) Type(k desk.Key) desk.Ask {
 		r.forward()
 	case k.Name == " ":
 		return r.tick()
+	case k.Name == "q":
+		return desk.Ask{Leave: true}
+	case k.Name == "?":
+		return desk.Ask{Do: keys.Help}
 	}
 	return desk.Ask{}
 }

@@ -351,13 +351,17 @@ func (e *editor) bytes() ([]byte, error) {
 func (e *editor) proof(text []byte) error {
 	got := map[string]any{}
 	if _, err := toml.Decode(string(bytes.TrimPrefix(text, bom)), &got); err != nil {
-		return &measure.Refusal{Read: "the changed session", Wrong: "it would not be TOML any more (" + err.Error() + ")",
-			Works: "save under another name; the file stays as it is"}
+		return &measure.Refusal{
+			Read: "the changed session", Wrong: "it would not be TOML any more (" + err.Error() + ")",
+			Works: "save under another name; the file stays as it is",
+		}
 	}
 	for _, key := range slices.Sorted(maps.Keys(e.meant)) {
 		if !equal(e.meant[key], got[key]) && !(isEmpty(e.meant[key]) && got[key] == nil) {
-			return &measure.Refusal{Read: "the changed session", Wrong: fmt.Sprintf("%q would not say what is meant", key),
-				Works: "save under another name; the file stays as it is"}
+			return &measure.Refusal{
+				Read: "the changed session", Wrong: fmt.Sprintf("%q would not say what is meant", key),
+				Works: "save under another name; the file stays as it is",
+			}
 		}
 	}
 	return nil

@@ -39,26 +39,36 @@ func (s source) at(offset int) string {
 // nesting that would take it long or its stack away.
 func (s source) guard() *measure.Refusal {
 	if len(s.text) > SizeLimit {
-		return &measure.Refusal{Where: s.name, Read: "more than 1 MiB", Wrong: "a session file is much smaller",
-			Works: "look whether it is the right file"}
+		return &measure.Refusal{
+			Where: s.name, Read: "more than 1 MiB", Wrong: "a session file is much smaller",
+			Works: "look whether it is the right file",
+		}
 	}
 	if len(bytes.TrimSpace(bytes.TrimPrefix(s.text, bom))) == 0 {
-		return &measure.Refusal{Where: s.name, Read: "an empty file", Wrong: "there is no session in it",
-			Works: "chalkfold new writes one to fill in"}
+		return &measure.Refusal{
+			Where: s.name, Read: "an empty file", Wrong: "there is no session in it",
+			Works: "chalkfold new writes one to fill in",
+		}
 	}
 	if i := bytes.IndexByte(s.text, 0); i >= 0 {
-		return &measure.Refusal{Where: s.at(i), Read: "a NUL byte", Wrong: "a session file is plain text",
-			Works: "look whether it is the right file"}
+		return &measure.Refusal{
+			Where: s.at(i), Read: "a NUL byte", Wrong: "a session file is plain text",
+			Works: "look whether it is the right file",
+		}
 	}
 	for i := 0; i < len(s.text); {
 		r, n := utf8.DecodeRune(s.text[i:])
 		if r == utf8.RuneError && n == 1 {
-			return &measure.Refusal{Where: s.at(i), Read: fmt.Sprintf("the byte 0x%02x", s.text[i]),
-				Wrong: "a session file is text in UTF-8", Works: "save it as UTF-8 in the editor"}
+			return &measure.Refusal{
+				Where: s.at(i), Read: fmt.Sprintf("the byte 0x%02x", s.text[i]),
+				Wrong: "a session file is text in UTF-8", Works: "save it as UTF-8 in the editor",
+			}
 		}
 		if unicode.IsControl(r) && r != '\n' && r != '\t' && !(r == '\r' && bytes.HasPrefix(s.text[i:], []byte("\r\n"))) {
-			return &measure.Refusal{Where: s.at(i), Read: fmt.Sprintf("the control character U+%04X", r),
-				Wrong: "a session file holds none", Works: "take it out"}
+			return &measure.Refusal{
+				Where: s.at(i), Read: fmt.Sprintf("the control character U+%04X", r),
+				Wrong: "a session file holds none", Works: "take it out",
+			}
 		}
 		i += n
 	}
@@ -85,8 +95,10 @@ func (s source) nesting() *measure.Refusal {
 			dots++
 		}
 		if depth > deepest || dots > deepest {
-			return &measure.Refusal{Where: s.at(i), Read: fmt.Sprintf("more than %d lists or tables in each other", deepest),
-				Wrong: "no session needs as many", Works: "take them out"}
+			return &measure.Refusal{
+				Where: s.at(i), Read: fmt.Sprintf("more than %d lists or tables in each other", deepest),
+				Wrong: "no session needs as many", Works: "take them out",
+			}
 		}
 	}
 	return nil

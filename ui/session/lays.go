@@ -157,8 +157,10 @@ func (w *lister) lay(l pattern.KeptLay) {
 func (w *lister) laid(all []pattern.LaidPiece, path []string) {
 	rows := make([]string, len(all))
 	for i, p := range all {
-		row := []string{quoted(string(p.Piece)), strconv.Itoa(p.Copy), lengthLiteral(p.Across, w.unit), lengthLiteral(p.Along, w.unit),
-			strconv.Itoa(p.Turn), strconv.FormatBool(p.Mirror)}
+		row := []string{
+			quoted(string(p.Piece)), strconv.Itoa(p.Copy), lengthLiteral(p.Across, w.unit), lengthLiteral(p.Along, w.unit),
+			strconv.Itoa(p.Turn), strconv.FormatBool(p.Mirror),
+		}
 		if p.How != "" {
 			row = append(row, quoted(string(p.How)))
 		}

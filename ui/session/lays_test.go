@@ -31,11 +31,15 @@ func TestReadsAKeptLay(t *testing.T) {
 	s := parse(t, laid)
 	require.Empty(t, s.Warnings)
 	front := pattern.LaidPiece{Piece: "front", Copy: 1, Along: in("1 1/2")}
-	require.Equal(t, []pattern.KeptLay{{Cloth: "main", Width: in("58"), Fold: "lengthwise", Evaluations: 3000000,
+	require.Equal(t, []pattern.KeptLay{{
+		Cloth: "main", Width: in("58"), Fold: "lengthwise", Evaluations: 3000000,
 		Pins: []pattern.LaidPiece{front},
-		Placed: []pattern.LaidPiece{front,
+		Placed: []pattern.LaidPiece{
+			front,
 			{Piece: "back", Copy: 1, Across: in("12 1/8"), Along: in("3"), Turn: 180, Mirror: true},
-			{Piece: "pocket", Copy: 2, Across: 100, Along: in("50"), How: pattern.LaidOpened}}}}, s.Job.Lays)
+			{Piece: "pocket", Copy: 2, Across: 100, Along: in("50"), How: pattern.LaidOpened},
+		},
+	}}, s.Job.Lays)
 	out, err := s.Bytes(s.Job)
 	require.NoError(t, err)
 	require.Equal(t, laid, string(out))
@@ -82,9 +86,11 @@ func TestAnyLayComesBack(t *testing.T) {
 	rows := func(t *rapid.T) []pattern.LaidPiece {
 		var out []pattern.LaidPiece
 		for range rapid.IntRange(0, 4).Draw(t, "rows") {
-			out = append(out, pattern.LaidPiece{Piece: pattern.PieceID(rapid.StringMatching(`[a-z_"\\]{1,8}`).Draw(t, "piece")),
-				Copy: rapid.IntRange(1, 40).Draw(t, "copy"), Across: place(t), Along: place(t), Turn: rapid.IntRange(0, 359).Draw(t, "turn"),
-				Mirror: rapid.Bool().Draw(t, "mirror"), How: rapid.SampledFrom([]pattern.LaidHow{"", "", pattern.LaidOpened, pattern.LaidWasted, pattern.LaidHalf}).Draw(t, "how")})
+			out = append(out, pattern.LaidPiece{
+				Piece: pattern.PieceID(rapid.StringMatching(`[a-z_"\\]{1,8}`).Draw(t, "piece")),
+				Copy:  rapid.IntRange(1, 40).Draw(t, "copy"), Across: place(t), Along: place(t), Turn: rapid.IntRange(0, 359).Draw(t, "turn"),
+				Mirror: rapid.Bool().Draw(t, "mirror"), How: rapid.SampledFrom([]pattern.LaidHow{"", "", pattern.LaidOpened, pattern.LaidWasted, pattern.LaidHalf}).Draw(t, "how"),
+			})
 		}
 		return out
 	}
@@ -93,8 +99,10 @@ func TestAnyLayComesBack(t *testing.T) {
 		require.NoError(t, err)
 		for range 2 {
 			job := InUnit(s.Job, rapid.SampledFrom([]measure.Unit{measure.In, measure.Cm, measure.Mm}).Draw(t, "unit"))
-			job = job.WithLay(pattern.KeptLay{Cloth: rapid.SampledFrom([]string{"main", "lining"}).Draw(t, "cloth"), Width: place(t),
-				Fold: rapid.SampledFrom(layFolds).Draw(t, "fold"), Evaluations: rapid.Int64Range(0, 1e8).Draw(t, "evaluations"), Pins: rows(t), Placed: rows(t)})
+			job = job.WithLay(pattern.KeptLay{
+				Cloth: rapid.SampledFrom([]string{"main", "lining"}).Draw(t, "cloth"), Width: place(t),
+				Fold: rapid.SampledFrom(layFolds).Draw(t, "fold"), Evaluations: rapid.Int64Range(0, 1e8).Draw(t, "evaluations"), Pins: rows(t), Placed: rows(t),
+			})
 			out, err := s.Bytes(job)
 			require.NoError(t, err)
 			s, err = Parse("x", out)

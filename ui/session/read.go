@@ -82,8 +82,10 @@ func (r *reader) form() {
 				return
 			}
 		}
-		r.faults = append(r.faults, placed{0, &measure.Refusal{Where: r.name, Read: "no form and none of its tables",
-			Wrong: "this is no session of Chalkfold", Works: "chalkfold new writes one to fill in"}})
+		r.faults = append(r.faults, placed{0, &measure.Refusal{
+			Where: r.name, Read: "no form and none of its tables",
+			Wrong: "this is no session of Chalkfold", Works: "chalkfold new writes one to fill in",
+		}})
 		return
 	}
 	n, ok := v.(int64)

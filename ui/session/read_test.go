@@ -31,10 +31,14 @@ func TestReadsEverything(t *testing.T) {
 	v, ok := j.Style.Get("front_neck_depth")
 	require.True(t, ok)
 	require.InDelta(t, 114.3, float64(v.Length), 1e-9)
-	require.Equal(t, []pattern.Cloth{{Name: "main", Width: 1473.2, Edges: 12.7, Fold: "lengthwise", ShrinkAlong: 3,
-		Price: 12.5, Flaws: [][4]measure.Length{{254, 101.6, 25.4, 25.4}}, Step: measure.Inch / 8, Stripe: "centre"}}, j.Cloths)
-	require.Equal(t, []pattern.Fitting{{Date: pattern.Date{Year: 2026, Month: 3, Day: 20}, Seen: "front armhole gapes", Why: "pinched 1/4 each side",
-		Change: []pattern.Change{{Input: "dart_extra", By: "1/4"}, {Input: "ease_bust", By: "2.25"}}}}, j.Fittings)
+	require.Equal(t, []pattern.Cloth{{
+		Name: "main", Width: 1473.2, Edges: 12.7, Fold: "lengthwise", ShrinkAlong: 3,
+		Price: 12.5, Flaws: [][4]measure.Length{{254, 101.6, 25.4, 25.4}}, Step: measure.Inch / 8, Stripe: "centre",
+	}}, j.Cloths)
+	require.Equal(t, []pattern.Fitting{{
+		Date: pattern.Date{Year: 2026, Month: 3, Day: 20}, Seen: "front armhole gapes", Why: "pinched 1/4 each side",
+		Change: []pattern.Change{{Input: "dart_extra", By: "1/4"}, {Input: "ease_bust", By: "2.25"}},
+	}}, j.Fittings)
 	require.Len(t, j.Earlier, 1)
 	require.Equal(t, map[string]int{"back": 7}, s.Lesson)
 }

@@ -81,8 +81,10 @@ func Parse(name string, text []byte) (*Session, error) {
 	if faults := append(syntax, r.refusals()...); len(faults) > 0 {
 		return nil, joinFaults(faults)
 	}
-	return &Session{Job: r.job, Lesson: r.lesson, Warnings: r.warnings, text: text, layout: r.layout, doc: doc,
-		read: r.job, readLesson: maps.Clone(r.lesson), stated: r.stated}, nil
+	return &Session{
+		Job: r.job, Lesson: r.lesson, Warnings: r.warnings, text: text, layout: r.layout, doc: doc,
+		read: r.job, readLesson: maps.Clone(r.lesson), stated: r.stated,
+	}, nil
 }
 
 // shownName is the name of a file as a message can hold it.

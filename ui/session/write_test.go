@@ -213,8 +213,10 @@ func TestAnyChangeComesBack(t *testing.T) {
 			}
 			out, err := s.Bytes(job)
 			require.NoError(t, err)
-			for _, line := range []string{"# for the spring class", "# as she signs", "# taken twice", "# over the usual bra", "mystery_girth = \"9 3/4\"   # an unknown measurement",
-				"colour = \"grey\"", "# the year before", "[studio]            # an unknown table", "boxes = [1, 2, 3]   # and a list", "\"odd key é\" = 2026-01-02", "[[bolt]]"} {
+			for _, line := range []string{
+				"# for the spring class", "# as she signs", "# taken twice", "# over the usual bra", "mystery_girth = \"9 3/4\"   # an unknown measurement",
+				"colour = \"grey\"", "# the year before", "[studio]            # an unknown table", "boxes = [1, 2, 3]   # and a list", "\"odd key é\" = 2026-01-02", "[[bolt]]",
+			} {
 				require.Contains(t, string(out), line)
 			}
 			s, err = Parse("x", out)

@@ -76,10 +76,18 @@ func checkDocument(sheet *pattern.Sheet, u measure.Unit) object {
 	findings := list{}
 	for _, f := range sheet.Findings {
 		findings = append(findings, object{
-			{"check", f.Check}, {"code", f.Code}, {"title", f.Title}, {"verdict", string(f.Verdict)},
-			{"got", s.quantity(f, f.Got)}, {"want", s.quantity(f, f.Want)}, {"low", s.quantity(f, f.Low)}, {"high", s.quantity(f, f.High)},
+			{"check", f.Check},
+			{"code", f.Code},
+			{"title", f.Title},
+			{"verdict", string(f.Verdict)},
+			{"got", s.quantity(f, f.Got)},
+			{"want", s.quantity(f, f.Want)},
+			{"low", s.quantity(f, f.Low)},
+			{"high", s.quantity(f, f.High)},
 			{"where", object{{"piece", string(f.Where.Piece)}, {"at", s.point(f.Where.At)}}},
-			{"says", f.Says.In(u)}, {"cure", f.Cure.In(u)}, {"input", f.Input},
+			{"says", f.Says.In(u)},
+			{"cure", f.Cure.In(u)},
+			{"input", f.Input},
 		})
 	}
 	doc.add("findings", findings)

@@ -48,8 +48,14 @@ func classDocument(class classroom.Class, u measure.Unit) object {
 	learners := list{}
 	for _, r := range class.Rows {
 		learners = append(learners, object{
-			{"file", r.File}, {"client", r.Client}, {"taken", r.Taken}, {"of", r.Of}, {"step", r.Step},
-			{"verdict", string(r.Verdict)}, {"lesson", r.Lesson}, {"error", r.Trouble},
+			{"file", r.File},
+			{"client", r.Client},
+			{"taken", r.Taken},
+			{"of", r.Of},
+			{"step", r.Step},
+			{"verdict", string(r.Verdict)},
+			{"lesson", r.Lesson},
+			{"error", r.Trouble},
 		})
 	}
 	doc.add("learners", learners)
@@ -93,8 +99,10 @@ func (w *world) classText(class classroom.Class, dir string) string {
 		if !r.Fine() {
 			mark = "! "
 		}
-		rows = append(rows, []string{mark + file, cell(r.Client, clientWidth), outOf(r.Taken, r.Of), outOf(r.Step, r.Steps),
-			w.verdictWord(r.Verdict), cell(r.Lesson, lessonWidth)})
+		rows = append(rows, []string{
+			mark + file, cell(r.Client, clientWidth), outOf(r.Taken, r.Of), outOf(r.Step, r.Steps),
+			w.verdictWord(r.Verdict), cell(r.Lesson, lessonWidth),
+		})
 	}
 	p.table(rows, 2, 3)
 	p.line()
@@ -143,8 +151,10 @@ func (w *world) classFailures(class classroom.Class, dir string) {
 		if len(r.Failed) > 1 {
 			wrong = "they fail"
 		}
-		w.say("%s", measure.Refusal{Where: r.File, Read: strings.Join(r.Failed, ", "), Wrong: wrong,
-			Works: "chalkfold check " + filepath.Join(dir, r.File) + " says what to do"}.Error())
+		w.say("%s", measure.Refusal{
+			Where: r.File, Read: strings.Join(r.Failed, ", "), Wrong: wrong,
+			Works: "chalkfold check " + filepath.Join(dir, r.File) + " says what to do",
+		}.Error())
 	}
 	if class.More > 0 {
 		w.say("%d more sessions in %s are not shown; a class holds %d", class.More, dir, classroom.Most)

@@ -107,7 +107,7 @@ func (w *world) demoFiles(s *session.Session, sheet *pattern.Sheet, out string) 
 	if err != nil {
 		return notDone(err)
 	}
-	o := outlet.Options{Session: s.Job.Unit, Force: w.force, Numbers: isSample(s.Job)}
+	o := outlet.Options{Session: s.Job.Unit, Force: w.force, Numbers: session.IsDemo(s.Job)}
 	if w.unit.given {
 		o.Unit = &w.unit.unit
 	}

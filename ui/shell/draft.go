@@ -93,8 +93,15 @@ func draftDocument(steps []pattern.Step, u measure.Unit) object {
 	doc := s.document()
 	all := list{}
 	for _, st := range steps {
-		o := object{{"number", st.Number}, {"id", st.ID}, {"piece", string(st.Piece)}, {"title", st.Title}, {"do", st.Do.In(u)},
-			{"why", st.Why.In(u)}, {"sum", st.Sum.Sum(u)}}
+		o := object{
+			{"number", st.Number},
+			{"id", st.ID},
+			{"piece", string(st.Piece)},
+			{"title", st.Title},
+			{"do", st.Do.In(u)},
+			{"why", st.Why.In(u)},
+			{"sum", st.Sum.Sum(u)},
+		}
 		if st.Sum.IsZero() {
 			o.add("result", nil)
 		} else {

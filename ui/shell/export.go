@@ -105,7 +105,7 @@ func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, 
 	if n := sheet.Count(pattern.Fail); n > 0 {
 		w.say("%s: %d checks fail; chalkfold check says which", in.File, n)
 	}
-	o.Session, o.Numbers = s.Job.Unit, isSample(s.Job)
+	o.Session, o.Numbers = s.Job.Unit, session.IsDemo(s.Job)
 	if o.Before == nil {
 		o.Before = earlier(s.Job)
 	}
@@ -140,12 +140,6 @@ func earlier(job pattern.Job) *pattern.Sheet {
 		return sheet
 	}
 	return nil
-}
-
-// isSample says that this is the sample client: she has nothing to hide.
-func isSample(job pattern.Job) bool {
-	sample := session.Demo().Job
-	return job.Client.Name == sample.Client.Name && session.InUnit(job, sample.Unit).Body.Equal(sample.Body)
 }
 
 // draftBefore is the draft of the session that --before names.

@@ -57,9 +57,19 @@ func measurementsDocument(all []measure.Measurement, u measure.Unit) object {
 	out := list{}
 	for _, m := range all {
 		out = append(out, object{
-			{"id", string(m.ID)}, {"term", m.Term}, {"standard", m.Standard}, {"plain", m.Plain}, {"how", m.How}, {"slip", m.Slip},
-			{"low", s.length(m.Low)}, {"high", s.length(m.High)}, {"range_source", m.RangeSource}, {"needed_for", words(m.NeededFor)},
-			{"useful_for", words(m.UsefulFor)}, {"landmarks", m.Landmarks}, {"group", m.Group},
+			{"id", string(m.ID)},
+			{"term", m.Term},
+			{"standard", m.Standard},
+			{"plain", m.Plain},
+			{"how", m.How},
+			{"slip", m.Slip},
+			{"low", s.length(m.Low)},
+			{"high", s.length(m.High)},
+			{"range_source", m.RangeSource},
+			{"needed_for", words(m.NeededFor)},
+			{"useful_for", words(m.UsefulFor)},
+			{"landmarks", m.Landmarks},
+			{"group", m.Group},
 		})
 	}
 	doc.add("measurements", out)

@@ -76,8 +76,10 @@ func (w *world) create(path string, text []byte) error {
 		w.print(plain(path) + ": unchanged, it holds this already\n")
 		return nil
 	case !w.force:
-		return notDone(&files.Trouble{Path: path, Wrong: "there is a file of that name already, with other content",
-			Works: "--force replaces it and keeps it as " + path + "~", Err: files.ErrExists})
+		return notDone(&files.Trouble{
+			Path: path, Wrong: "there is a file of that name already, with other content",
+			Works: "--force replaces it and keeps it as " + path + "~", Err: files.ErrExists,
+		})
 	}
 	if err := files.Write(path, text, files.Options{Mode: files.Private, Previous: true}); err != nil {
 		return notDone(err)

@@ -19,8 +19,11 @@ func pathsCommand(w *world) *cobra.Command {
 			}
 			var p page
 			p.table([][]string{
-				{"settings", f.Config}, {"state", f.State}, {"rescue copies", filepath.Join(f.State, "rescue")},
-				{"data", f.Data}, {"cache", f.Cache},
+				{"settings", f.Config},
+				{"state", f.State},
+				{"rescue copies", filepath.Join(f.State, "rescue")},
+				{"data", f.Data},
+				{"cache", f.Cache},
 			})
 			w.print(p.String())
 			return nil

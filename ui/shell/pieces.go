@@ -34,8 +34,10 @@ func piecesCommand(w *world) *cobra.Command {
 
 // pointNames and lengthNames are the keys of the document, in its order.
 var (
-	pointNames = []string{"neck_point", "shoulder_end", "neck_centre", "armhole_mid", "underarm", "waist", "hip", "knee", "hem_side", "hem_centre",
-		"bust_point", "dart_tip", "dart_upper", "dart_lower", "dart_cap"}
+	pointNames = []string{
+		"neck_point", "shoulder_end", "neck_centre", "armhole_mid", "underarm", "waist", "hip", "knee", "hem_side", "hem_centre",
+		"bust_point", "dart_tip", "dart_upper", "dart_lower", "dart_cap",
+	}
 	lengthNames = []string{"neck", "shoulder", "armhole", "side", "side_drawn", "hem", "dart_intake", "dart_leg", "dart_angle", "waist_spare"}
 	girthNames  = []string{"neck", "armhole", "bust", "waist", "hip", "hem"}
 	mainPieces  = []pattern.PieceID{pattern.Front, pattern.Back}
@@ -136,9 +138,18 @@ func (s scale) lengths(find func(pattern.PieceID, string) (pattern.Dimension, bo
 func (s scale) piece(p *pattern.Piece) object {
 	stitch, cut := outline(p.Stitch), outline(p.CutLine)
 	o := object{
-		{"id", string(p.ID)}, {"number", p.Number}, {"of", p.Of}, {"title", p.Title}, {"cloth", p.Cloth}, {"also", words(p.Also)},
-		{"cut", string(p.Cut)}, {"count", p.Count}, {"stitch", s.ring(stitch)}, {"cut_line", s.ring(cut)},
-		{"area", s.area(abs(cut.Area()))}, {"stitch_area", s.area(abs(stitch.Area()))},
+		{"id", string(p.ID)},
+		{"number", p.Number},
+		{"of", p.Of},
+		{"title", p.Title},
+		{"cloth", p.Cloth},
+		{"also", words(p.Also)},
+		{"cut", string(p.Cut)},
+		{"count", p.Count},
+		{"stitch", s.ring(stitch)},
+		{"cut_line", s.ring(cut)},
+		{"area", s.area(abs(cut.Area()))},
+		{"stitch_area", s.area(abs(stitch.Area()))},
 	}
 	if p.Fold != nil {
 		o.add("fold", line{s.point(p.Fold.A), s.point(p.Fold.D)})
@@ -148,14 +159,26 @@ func (s scale) piece(p *pattern.Piece) object {
 	o.add("grain", line{s.point(p.Grain.A), s.point(p.Grain.D)})
 	edges := list{}
 	for _, e := range p.Edges {
-		edges = append(edges, object{{"name", e.Name}, {"length", s.length(e.Length())}, {"allowance", s.length(e.Allowance)},
-			{"from", s.point(e.Stitch.Start())}, {"to", s.point(e.Stitch.End())}})
+		edges = append(edges, object{
+			{"name", e.Name},
+			{"length", s.length(e.Length())},
+			{"allowance", s.length(e.Allowance)},
+			{"from", s.point(e.Stitch.Start())},
+			{"to", s.point(e.Stitch.End())},
+		})
 	}
 	o.add("edges", edges)
 	darts := list{}
 	for _, d := range p.Darts {
-		darts = append(darts, object{{"name", d.Name}, {"tip", s.point(d.Tip)}, {"legs", line{s.point(d.Legs[0]), s.point(d.Legs[1])}},
-			{"cap", s.point(d.Cap)}, {"intake", s.length(d.Intake)}, {"angle", degrees(d.Degrees)}, {"pressed", d.Pressed}})
+		darts = append(darts, object{
+			{"name", d.Name},
+			{"tip", s.point(d.Tip)},
+			{"legs", line{s.point(d.Legs[0]), s.point(d.Legs[1])}},
+			{"cap", s.point(d.Cap)},
+			{"intake", s.length(d.Intake)},
+			{"angle", degrees(d.Degrees)},
+			{"pressed", d.Pressed},
+		})
 	}
 	o.add("darts", darts)
 	notches := list{}
@@ -199,8 +222,10 @@ func piecesText(sheet *pattern.Sheet, u measure.Unit) string {
 	for i := range sheet.Pieces {
 		piece := &sheet.Pieces[i]
 		box := outline(piece.CutLine).Box()
-		rows = append(rows, []string{fmt.Sprint(piece.Number), piece.Title, cutWords(piece), clothWords(piece),
-			u.Tape(measure.Length(box.Height())), u.Tape(measure.Length(box.Width()))})
+		rows = append(rows, []string{
+			fmt.Sprint(piece.Number), piece.Title, cutWords(piece), clothWords(piece),
+			u.Tape(measure.Length(box.Height())), u.Tape(measure.Length(box.Width())),
+		})
 	}
 	if len(sheet.Pieces) > 0 {
 		p.table(rows, 0, 4, 5)

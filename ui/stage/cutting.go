@@ -94,7 +94,11 @@ func (s *Cut) Actions() []desk.Offer {
 	default:
 		write.Title, write.WhyNot = s.d.Tell(text.CutTypeIt), ""
 	}
-	return append([]desk.Offer{write, offer("tick"), quiet("format-up"), quiet("format-down"), offer("variant-next"), quiet("variant-back")}, s.tableOffers()...)
+	read := offer("readout")
+	if !s.d.Sheet().Complete {
+		read.WhyNot = s.why()
+	}
+	return append([]desk.Offer{write, offer("tick"), read, quiet("format-up"), quiet("format-down"), offer("variant-next"), quiet("variant-back")}, s.tableOffers()...)
 }
 
 // Do an action.

@@ -9,6 +9,7 @@ import (
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/outlet"
+	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
 	"chalkfold/ui/view"
@@ -120,7 +121,7 @@ func (s *Cut) accept() desk.Ask {
 
 // options are those of writing.
 func (s *Cut) options() outlet.Options {
-	return outlet.Options{Session: s.d.Unit(), Paper: s.paperID(), Force: s.again, PrintedAcross: s.printed[0], PrintedAlong: s.printed[1]}
+	return outlet.Options{Session: s.d.Unit(), Paper: s.paperID(), Force: s.again, PrintedAcross: s.printed[0], PrintedAlong: s.printed[1], Numbers: session.IsDemo(s.d.Job())}
 }
 
 func (s *Cut) paperID() string { return outlet.Papers()[s.paper].ID }

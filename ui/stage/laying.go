@@ -1,34 +1,57 @@
 package stage
 
 import (
-	"strconv"
-	"strings"
+	"errors"
+	"reflect"
+	"sync/atomic"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
+	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/text"
-	"chalkfold/ui/theme"
 	"chalkfold/ui/view"
 )
 
-// Lay says how much cloth to buy, by the lengths rule, for the widths that
-// shops have, and shows the pieces on the cloth.
+// Lay shows the main cloth with the pieces on it: the lay that she kept, or a
+// first one at once and shorter ones as they are found. She may lay pieces
+// herself and pin them; nothing is kept before she says so.
 type Lay struct {
 	bench
-	at int // the width in hand
+	known   bool
+	version int // of the job that the rest is for
+	shown   laid.Shown
+	trouble error // why nothing can be laid; nil with an empty best: nothing to lay yet
+	best    lay.Lay
+	origin  origin
+	reached int64 // evaluations that the best of this problem had
+	until   int64
+	stop    *atomic.Bool // of the search that runs; nil: none
+	held    piece        // the piece in hand
+	aside   aside
+	effort  int64 // evaluations for each answer besides the lay
+	entry   layEntry
+	field   field
+	drawn   *view.Laid // of best and held; nil: to be made
 }
 
+// origin says where the lay in hand comes from.
+type origin int8
+
+const (
+	fromShelf origin = iota
+	fromSession
+	fromSearch
+	fromHand
+)
+
+// piece names a piece of a lay; copy 0: none.
+type piece struct{ item, copy int }
+
 // NewLay is the fifth stage.
-func NewLay(d *desk.Desk) *Lay { return &Lay{bench: bench{d: d, table: true}, at: -1} }
-
-// widths are those that shops have, in inches.
-var widths = [...]float64{36, 44, 54, 58}
-
-// usualWidth is taken where the session names none.
-const usualWidth = 58 * measure.Inch
+func NewLay(d *desk.Desk) *Lay { return &Lay{bench: bench{d: d, table: true}, effort: asideSearch} }
 
 // Title names the stage.
 func (s *Lay) Title() string { return s.d.Tell(text.StageLay) }
@@ -36,98 +59,172 @@ func (s *Lay) Title() string { return s.d.Tell(text.StageLay) }
 // Fact: line 1 has none for this stage.
 func (s *Lay) Fact() string { return "" }
 
-// Typing: only the cross-hair takes letters here.
-func (s *Lay) Typing() bool { return s.eye.Hair }
+// Typing: the cross-hair takes letters here, and what is typed of a flaw or a
+// remnant.
+func (s *Lay) Typing() bool { return s.eye.Hair || s.entry != noLayEntry }
 
-// cloth is her cloth, or the usual one of which nothing is known.
-func (s *Lay) cloth() (pattern.Cloth, bool) {
-	c, ok := s.d.Job().Cloth("main")
-	if !ok || c.Width <= 0 {
-		c.Width = usualWidth
-		return c, false
+// renew takes the job as it is now. What was worked out for another one is
+// dropped and its search stopped.
+func (s *Lay) renew() {
+	if s.known && s.version == s.d.Version() {
+		return
 	}
-	return c, true
+	s.halt()
+	was := s.shown.Work
+	s.known, s.version = true, s.d.Version()
+	s.trouble, s.best, s.origin, s.reached, s.drawn, s.aside = nil, lay.Lay{}, fromShelf, 0, nil, aside{}
+	s.shown = laid.Shown{}
+	sheet := s.d.Sheet()
+	if !sheet.Complete || len(sheet.Pieces) == 0 {
+		return
+	}
+	s.shown, s.trouble = laid.Show(sheet, laid.Main)
+	if s.trouble != nil {
+		return
+	}
+	s.best = s.shown.Lay
+	if s.shown.Kept {
+		s.origin, s.reached = fromSession, s.best.Evaluations
+	}
+	if len(was.Problem.Items) != len(s.shown.Problem.Items) {
+		s.held = piece{}
+	}
 }
 
-// option is one line of the table of widths.
-type option struct {
-	hand lay.Hand
-	own  bool
-}
+// ready says that there is a lay.
+func (s *Lay) ready() bool { return len(s.best.Placed) > 0 }
 
-// options are her own width among those of the shops, narrowest first.
-func (s *Lay) options(n lay.Need) []option {
-	c, known := s.cloth()
-	var all []measure.Length
-	for _, w := range widths {
-		all = append(all, measure.In.Length(w))
-	}
-	var out []option
-	placed := !known
-	add := func(w measure.Length, own bool) {
-		k := c
-		k.Width = w
-		out = append(out, option{lay.Rule(n, k), own})
-	}
-	for _, w := range all {
-		if !placed && c.Width <= w {
-			placed = true
-			add(c.Width, true)
-			if c.Width == w {
-				continue
-			}
-		}
-		add(w, false)
-	}
-	if !placed {
-		add(c.Width, true)
-	}
-	return out
-}
-
-// hand is the option in hand: her own, the usual, or the one chosen.
-func (s *Lay) hand(all []option) int {
-	if s.at >= 0 && s.at < len(all) {
-		return s.at
-	}
-	best := len(all) - 1
-	c, _ := s.cloth()
-	for i, o := range all {
-		if o.own || o.hand.Width == c.Width {
-			best = i
+// index is the piece in hand in the lay, -1 for none.
+func (s *Lay) index() int {
+	for i, q := range s.best.Placed {
+		if s.held == (piece{q.Item, q.Copy}) {
+			return i
 		}
 	}
-	return best
+	return -1
+}
+
+func (s *Lay) titleOf(q lay.Placed) string { return s.d.Trade(s.shown.Problem.Items[q.Item].Title) }
+
+// take puts another lay on the table.
+func (s *Lay) take(l lay.Lay, o origin) { s.best, s.origin, s.drawn = l, o, nil }
+
+// Begin is what she finds on coming here: a first lay, and a search for a
+// shorter one unless she kept a lay.
+func (s *Lay) Begin() desk.Ask {
+	s.renew()
+	if !s.ready() || s.stop != nil || s.origin == fromSession || s.origin == fromHand || s.reached >= usualSearch {
+		return desk.Ask{}
+	}
+	return s.search(usualSearch)
 }
 
 // Actions are what can be done here.
 func (s *Lay) Actions() []desk.Offer {
-	if s.eye.Hair {
+	s.renew()
+	switch {
+	case s.eye.Hair:
 		return s.hairOffers()
+	case s.entry != noLayEntry:
+		return []desk.Offer{offer(keys.Accept), offer(keys.Back), quiet("clear"), quiet("text-left"), quiet("text-right")}
 	}
-	widths := offer("widths")
-	if _, ok := lay.NeedOf(s.d.Sheet()); !ok {
-		widths.WhyNot = s.d.Tell(text.LayEmpty, waits(s.d, s.d.Sheet()))
+	why := ""
+	if !s.ready() {
+		why = s.whyNot()
 	}
-	return append([]desk.Offer{widths}, s.tableOffers()...)
+	inHand := why
+	if inHand == "" && s.index() < 0 {
+		inHand = s.d.Tell(text.LayTakeOne)
+	}
+	var out []desk.Offer
+	add := func(id keys.ID, why string, quiet bool) {
+		out = append(out, desk.Offer{ID: id, WhyNot: why, Quiet: quiet})
+	}
+	if s.stop != nil {
+		add("stop-lay", "", false)
+	} else {
+		add("search-on", s.cannotSearch(why), false)
+	}
+	add("keep-lay", s.cannotKeep(why), false)
+	add("piece-next", why, false)
+	for _, id := range []keys.ID{"piece-left", "piece-right", "piece-up", "piece-down"} {
+		add(id, inHand, id != "piece-left" || inHand != "")
+	}
+	add("pin", inHand, inHand != "")
+	add("turn-piece", inHand, inHand != "")
+	add("widths", why, false)
+	add("remnant", why, false)
+	add("flaw", why, true)
+	return append(out, s.tableOffers()...)
+}
+
+// whyNot says why nothing is laid.
+func (s *Lay) whyNot() string {
+	if s.trouble != nil {
+		return s.d.Plain(s.trouble.Error())
+	}
+	return s.d.Tell(text.LayEmpty, waits(s.d, s.d.Sheet()))
+}
+
+func (s *Lay) cannotSearch(why string) string {
+	if why == "" && s.reached >= longSearch {
+		return s.d.Tell(text.LayFull)
+	}
+	return why
+}
+
+func (s *Lay) cannotKeep(why string) string {
+	if why == "" && s.origin == fromSession {
+		return s.d.Tell(text.LayKeptYet)
+	}
+	return why
 }
 
 // Do an action.
 func (s *Lay) Do(id keys.ID) desk.Ask {
-	if s.eye.Hair {
+	s.renew()
+	switch {
+	case s.eye.Hair:
 		ask, _ := s.tableDo(id)
 		return ask
-	}
-	n, ok := lay.NeedOf(s.d.Sheet())
-	count := len(s.options(n))
-	switch id {
-	case "widths":
-		if !ok {
-			return desk.Ask{Say: s.d.Tell(text.LayEmpty, waits(s.d, s.d.Sheet()))}
-		}
-		s.at = (s.hand(s.options(n)) + 1) % count
-	case keys.FieldNext, keys.FieldBack:
+	case s.entry != noLayEntry:
+		return s.inEntry(id)
+	case id == "stop-lay" || id == keys.Back && s.stop != nil:
+		return s.stopped()
+	case id == keys.Room:
 		s.swap()
+		return desk.Ask{}
+	case s.layDoes(id) && !s.ready():
+		return desk.Ask{Say: s.whyNot()}
+	}
+	switch id {
+	case "search-on":
+		if why := s.cannotSearch(""); why != "" {
+			return desk.Ask{Say: why}
+		}
+		return s.search(longSearch)
+	case "keep-lay":
+		return s.keepLay()
+	case "piece-next", keys.FieldNext:
+		s.nextPiece(1)
+	case keys.FieldBack:
+		s.nextPiece(-1)
+	case "piece-left":
+		return s.push(-1, 0)
+	case "piece-right":
+		return s.push(1, 0)
+	case "piece-up":
+		return s.push(0, -1)
+	case "piece-down":
+		return s.push(0, 1)
+	case "pin":
+		return s.pin()
+	case "turn-piece":
+		return s.turnPiece()
+	case "widths":
+		return s.otherWidths()
+	case "remnant", "flaw":
+		s.edit(id)
 	default:
 		ask, _ := s.tableDo(id)
 		return ask
@@ -135,109 +232,91 @@ func (s *Lay) Do(id keys.ID) desk.Ask {
 	return desk.Ask{}
 }
 
-// Type is the cross-hair's.
-func (s *Lay) Type(k desk.Key) desk.Ask { return s.hairType(k) }
+// layDoes says that an action is about the lay.
+func (s *Lay) layDoes(id keys.ID) bool {
+	if id == keys.FieldNext || id == keys.FieldBack {
+		return true
+	}
+	a, ok := s.d.Keys.Find(id)
+	return ok && a.Where == keys.Lay
+}
 
-// Hear nothing: this stage has no errands yet.
-func (s *Lay) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
+// keepLay puts the lay into the session, as one change.
+func (s *Lay) keepLay() desk.Ask {
+	if why := s.cannotKeep(""); why != "" {
+		return desk.Ask{Say: why}
+	}
+	s.halt()
+	job := s.d.Job().WithLay(s.shown.Keep(s.best))
+	if reflect.DeepEqual(job, s.d.Job()) {
+		return desk.Ask{Say: s.d.Tell(text.LayKeptYet)}
+	}
+	return desk.Ask{Job: &job, Says: s.d.Tell(text.LayKept, s.shown.Cloth.Name, s.d.Trade(s.shown.Buy(s.best).Says))}
+}
+
+// Hear what was found.
+func (s *Lay) Hear(a desk.Answer) desk.Ask {
+	s.renew()
+	if a.Version != s.version {
+		return desk.Ask{}
+	}
+	if a.Err != nil {
+		s.stop = nil
+		var r *measure.Refusal
+		if errors.As(a.Err, &r) {
+			return desk.Ask{Say: s.d.Plain(withoutPlace(r).Error()), Warn: true}
+		}
+		return desk.Ask{Say: s.d.Plain(a.Err.Error()), Warn: true}
+	}
+	switch v := a.Value.(type) {
+	case foundLay:
+		return s.found(v)
+	case []laid.Width:
+		s.aside = aside{widths: v}
+	case laid.Fit:
+		s.aside = aside{fit: &v}
+		return desk.Ask{Say: s.d.Trade(v.Says().In(s.d.Unit()))}
+	}
+	return desk.Ask{}
+}
 
 // View is what to buy above the cloth.
 func (s *Lay) View(r desk.Rect) []string {
-	sheet := s.d.Sheet()
-	sc := view.Scene{Sheet: sheet}
-	if n, ok := lay.NeedOf(sheet); ok {
-		all := s.options(n)
-		h := all[s.hand(all)].hand
-		if h.Lengths > 0 {
-			sc.Cloth = &view.Cloth{Half: h.Half, Long: h.Lay.Result(), Lengths: h.Lengths, Beside: h.Lengths > 1 && !h.Extra}
+	s.renew()
+	sc := view.Scene{Sheet: s.d.Sheet()}
+	if s.ready() {
+		sc.Cloth = s.onCloth()
+	}
+	return s.compose(r, 9, s.words, sc)
+}
+
+// onCloth is the lay as the table draws it.
+func (s *Lay) onCloth() *view.Cloth {
+	c := &s.shown.Problem.Cloth
+	wide := c.Width
+	if c.Fold != lay.Flat && s.best.Folded >= s.best.Length {
+		wide /= 2
+	}
+	if s.drawn == nil {
+		s.drawn = s.draw()
+	}
+	return &view.Cloth{Half: stepsLong(wide), Long: stepsLong(s.best.Length), Lengths: 1, Laid: s.drawn}
+}
+
+// draw is the lay in millimetres.
+func (s *Lay) draw() *view.Laid {
+	c := &s.shown.Problem.Cloth
+	out := &view.Laid{Flat: c.Fold == lay.Flat, Middle: c.Fold == lay.ToMiddle, Hand: s.index()}
+	if s.best.Folded < s.best.Length {
+		out.Opened = float64(stepsLong(s.best.Folded))
+	}
+	for _, q := range s.best.Placed {
+		p := view.LaidPiece{ID: pattern.PieceID(s.shown.Problem.Items[q.Item].ID), Title: s.shown.Problem.Items[q.Item].Title, Pinned: s.pinned(q) >= 0}
+		for _, o := range q.Outline {
+			p.Outline = append(p.Outline, onTable(o))
 		}
+		out.Pieces = append(out.Pieces, p)
 	}
-	return s.compose(r, 11, s.words, sc)
-}
-
-func (s *Lay) words(cols, rows int) ([]string, string) {
-	d := s.d
-	n, ok := lay.NeedOf(d.Sheet())
-	if !ok {
-		line := " " + d.Tell(text.LayEmpty, waits(d, d.Sheet()))
-		return []string{"", line}, line
-	}
-	all := s.options(n)
-	at := s.hand(all)
-	h := all[at].hand
-	title := " " + d.Paint(theme.Title, d.Tell(text.LayBuy, s.says(h)))
-	if cols >= 70 {
-		title += "   " + d.Paint(theme.Muted, d.Tell(text.LayHandTitle))
-	}
-	out := []string{"", title, ""}
-	if rows < 9 {
-		out = []string{title}
-	}
-	for i, o := range all {
-		out = append(out, s.line(o, i == at, cols))
-	}
-	out = append(out, "")
-	add := func(words string) {
-		for _, l := range desk.Wrap(words, cols-2) {
-			out = append(out, " "+l)
-		}
-	}
-	u := d.Unit()
-	if h.Lengths > 0 {
-		add(d.Trade(capital(h.Buy.Sum(u)) + " " + u.String()))
-	}
-	c, _ := s.cloth()
-	if c.ShrinkAlong > 0 || c.ShrinkAcross > 0 {
-		add(d.Tell(text.LayHandWash, number(c.ShrinkAlong), number(c.ShrinkAcross)))
-	} else {
-		add(d.Tell(text.LayHandNoNum))
-	}
-	return out, title
-}
-
-// line is one width: how wide, how many lengths, how much to buy.
-func (s *Lay) line(o option, here bool, cols int) string {
-	d := s.d
-	h := o.hand
-	run := d.Tell(text.LayHandOne)
-	switch {
-	case h.Lengths == 0:
-		run = d.Tell(text.LayHandNot)
-	case h.Lengths > 1:
-		run = d.Tell(text.LayHandMany, h.Lengths)
-	}
-	line := marker(here) + desk.Fit(d.Tell(text.LayWidth, d.Unit().Say(h.Width), ""), 18) + desk.Fit(s.says(h), 20) + run
-	if cols < 70 {
-		line = marker(here) + desk.Fit(d.Unit().Say(h.Width), 8) + desk.Fit(s.says(h), 20) + s.brief(h)
-	}
-	if o.own {
-		line += ", " + d.Tell(text.LayHandOwn)
-	}
-	if here {
-		return d.Paint(theme.Title, desk.Clip(line, cols))
-	}
-	return line
-}
-
-// brief is how many lengths, where there is little room to say it.
-func (s *Lay) brief(h lay.Hand) string {
-	switch h.Lengths {
-	case 0:
-		return s.d.Tell(text.LayHandNarrow)
-	case 1:
-		return s.d.Tell(text.LayHandLength)
-	}
-	return s.d.Tell(text.LayHandRuns, h.Lengths)
-}
-
-// says is what to ask for in the shop.
-func (s *Lay) says(h lay.Hand) string {
-	if h.Lengths == 0 {
-		return "-"
-	}
-	return lay.Says(h.Yards, h.Metric)
-}
-
-func number(x float64) string {
-	return strings.TrimSuffix(strconv.FormatFloat(x, 'f', 1, 64), ".0")
+	out.Flaws = s.flaws()
+	return out
 }

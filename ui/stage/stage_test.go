@@ -108,21 +108,6 @@ func TestTrueTriesACureAsOneChange(t *testing.T) {
 	require.NotEmpty(t, u.do("go-there").Say)
 }
 
-func TestLaySaysWhatToBuy(t *testing.T) {
-	d := bench36(t)
-	job := d.Job()
-	job.Cloths = []pattern.Cloth{{Name: "main", Width: measure.In.Length(60), ShrinkAlong: 4}}
-	d.Change(job, "cloth")
-	u := user{t, d, NewLay(d)}
-	require.Contains(t, u.screen(), "60 in wide")
-	require.Contains(t, u.screen(), "her cloth")
-	require.Contains(t, u.screen(), "shrinks 4 %")
-	require.Regexp(t, `Buy 1 [0-9/]+ yd \(1\.[0-9] m\)`, u.screen())
-	was := u.screen()
-	u.do("widths")
-	require.NotEqual(t, was, u.screen())
-}
-
 func TestCutWritesWhatIsTicked(t *testing.T) {
 	d := bench36(t)
 	s := NewCut(d)

@@ -30,3 +30,11 @@ const (
 	LayRemTrying ID = "Laying it on the remnant."
 	LayNothing   ID = "Nothing is searched for."
 )
+
+// What is in hand, and the heads of the table of widths.
+const (
+	LayTakeOne   ID = "Tab takes a piece in hand first."
+	LayHeadWidth ID = "wide"
+	LayHeadBuy   ID = "laid out"
+	LayHeadHand  ID = "by the hand rule"
+)

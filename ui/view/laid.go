@@ -97,7 +97,7 @@ func (v View) alongs(c *canvas.Canvas) {
 	}
 	wide, long := float64(v.scene.Cloth.Half), float64(v.scene.Cloth.Long)
 	cw, ch := c.Glyphs().Cell()
-	room := 8 * v.cw * v.zoom
+	room := 6 * v.cw * v.zoom
 	if v.scene.Stand {
 		room = 2 * v.ch * v.zoom * v.tall
 	}
