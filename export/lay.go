@@ -60,8 +60,10 @@ func NewLay(s laid.Shown, o LayOptions) Drawing {
 	y := layMargin
 	write := func(text string, size float64) {
 		for _, line := range wrap(text, size, d.Width-2*layMargin) {
-			d.Page = append(d.Page, Item{Role: pattern.RoleText, Kind: Words, Name: "note", Text: line,
-				At: geom.Point{X: layMargin, Y: micron(y + ascent*size)}, Height: size})
+			d.Page = append(d.Page, Item{
+				Role: pattern.RoleText, Kind: Words, Name: "note", Text: line,
+				At: geom.Point{X: layMargin, Y: micron(y + ascent*size)}, Height: size,
+			})
 			y += leading * size
 		}
 	}

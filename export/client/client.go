@@ -56,8 +56,13 @@ func head(l *leaflet.Leaflet, s *pattern.Sheet, o Options) {
 	c := s.Job.Client
 	var rows [][]string
 	for _, r := range [][]string{
-		{"Name", c.Name}, {"Measured", leaflet.Day(c.Measured)}, {"Measured by", c.MeasuredBy}, {"Shoes", c.Shoes},
-		{"Garment", leaflet.Title(s.Garment)}, {"Method", leaflet.MethodWords(s.Method)}, {"Lengths in", leaflet.UnitWords(o.Unit)},
+		{"Name", c.Name},
+		{"Measured", leaflet.Day(c.Measured)},
+		{"Measured by", c.MeasuredBy},
+		{"Shoes", c.Shoes},
+		{"Garment", leaflet.Title(s.Garment)},
+		{"Method", leaflet.MethodWords(s.Method)},
+		{"Lengths in", leaflet.UnitWords(o.Unit)},
 	} {
 		if r[1] != "" {
 			rows = append(rows, r)

@@ -147,8 +147,14 @@ func (d *Document) label(at geom.Point, text string, size float64, room geom.Box
 	const off = 1.4
 	var best geom.Box
 	for i, c := range [...]geom.Point{
-		{X: off, Y: -off}, {X: off, Y: off + size}, {X: -off - wide, Y: -off}, {X: -off - wide, Y: off + size},
-		{X: -wide / 2, Y: -2 * off}, {X: -wide / 2, Y: 2*off + size}, {X: 2 * off, Y: 0.36 * size}, {X: -2*off - wide, Y: 0.36 * size},
+		{X: off, Y: -off},
+		{X: off, Y: off + size},
+		{X: -off - wide, Y: -off},
+		{X: -off - wide, Y: off + size},
+		{X: -wide / 2, Y: -2 * off},
+		{X: -wide / 2, Y: 2*off + size},
+		{X: 2 * off, Y: 0.36 * size},
+		{X: -2*off - wide, Y: 0.36 * size},
 	} {
 		p := at.Add(geom.Vector{X: c.X, Y: c.Y})
 		b := geom.Box{Min: geom.Point{X: p.X, Y: p.Y - 0.8*size}, Max: geom.Point{X: p.X + wide, Y: p.Y + 0.2*size}}

@@ -92,8 +92,10 @@ func (w Work) piece(q lay.Placed) pattern.LaidPiece {
 
 // placed is the other way round; it fails where there is no such piece now.
 func (w Work) placed(p pattern.LaidPiece) (lay.Placed, error) {
-	q := lay.Placed{Item: -1, Copy: p.Copy, Turn: p.Turn, Mirror: p.Mirror,
-		Opened: p.How == pattern.LaidOpened, Wasted: p.How == pattern.LaidWasted, OnFold: p.How == pattern.LaidHalf}
+	q := lay.Placed{
+		Item: -1, Copy: p.Copy, Turn: p.Turn, Mirror: p.Mirror,
+		Opened: p.How == pattern.LaidOpened, Wasted: p.How == pattern.LaidWasted, OnFold: p.How == pattern.LaidHalf,
+	}
 	for i := range w.Problem.Items {
 		if w.Problem.Items[i].ID == string(p.Piece) {
 			q.Item = i

@@ -27,8 +27,10 @@ func TestLays(t *testing.T) {
 		require.Empty(t, r.Notes)
 		names = append(names, filepath.Base(r.Path))
 	}
-	require.Equal(t, []string{"four-lay.svg", "four-lay.pdf", "four-lay.dxf",
-		"four-lay-interfacing.svg", "four-lay-interfacing.pdf", "four-lay-interfacing.dxf"}, names)
+	require.Equal(t, []string{
+		"four-lay.svg", "four-lay.pdf", "four-lay.dxf",
+		"four-lay-interfacing.svg", "four-lay-interfacing.pdf", "four-lay-interfacing.dxf",
+	}, names)
 	text, err := os.ReadFile(filepath.Join(dir, "four-lay.svg"))
 	require.NoError(t, err)
 	require.Contains(t, string(text), "First lay on the main cloth")

@@ -200,8 +200,10 @@ func (b *bench) cloth(s view.Scene, cols, rows int) []string {
 		return make([]string, max(rows, 0))
 	}
 	set := b.d.Settings
-	p := picture{sheet: s.Sheet, old: s.Old, step: s.Step, piece: s.Piece, stand: s.Stand, says: s.Says, unit: int8(s.Unit), eye: b.eye,
-		cols: cols, rows: rows, looks: set, pages: s.Pages}
+	p := picture{
+		sheet: s.Sheet, old: s.Old, step: s.Step, piece: s.Piece, stand: s.Stand, says: s.Says, unit: int8(s.Unit), eye: b.eye,
+		cols: cols, rows: rows, looks: set, pages: s.Pages,
+	}
 	if s.Cloth != nil {
 		p.cloth = *s.Cloth
 	}
@@ -356,8 +358,14 @@ func (b *bench) swap() {
 // hairOffers are the actions while the cross-hair is shown.
 func (b *bench) hairOffers() []desk.Offer {
 	move := b.d.Tell(text.HairMoves)
-	return []desk.Offer{{ID: "field-up", Title: move}, {ID: "text-left", Title: move}, {ID: keys.Accept, Title: b.d.Tell(text.HairReads)}, offer(keys.Back),
-		{ID: "field-down", Title: move, Quiet: true}, {ID: "text-right", Title: move, Quiet: true}}
+	return []desk.Offer{
+		{ID: "field-up", Title: move},
+		{ID: "text-left", Title: move},
+		{ID: keys.Accept, Title: b.d.Tell(text.HairReads)},
+		offer(keys.Back),
+		{ID: "field-down", Title: move, Quiet: true},
+		{ID: "text-right", Title: move, Quiet: true},
+	}
 }
 
 // tableOffers are the actions of the table.

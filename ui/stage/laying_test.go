@@ -255,7 +255,8 @@ func TestClothTooNarrowSaysSo(t *testing.T) {
 func BenchmarkComingToTheLay(b *testing.B) {
 	d := desk.New(desk.Settings{})
 	job := pattern.Job{Unit: measure.In, Body: measure.NewBody(map[measure.ID]measure.Length{
-		measure.BustGirth: measure.In.Length(36), measure.WaistGirth: measure.In.Length(28), measure.HipGirth: measure.In.Length(38), measure.Height: measure.In.Length(65)})}
+		measure.BustGirth: measure.In.Length(36), measure.WaistGirth: measure.In.Length(28), measure.HipGirth: measure.In.Length(38), measure.Height: measure.In.Length(65),
+	})}
 	d.Take(desk.Opened{Saved: job})
 	d.Sheet()
 	for b.Loop() {

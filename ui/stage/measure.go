@@ -154,8 +154,11 @@ func (m *Measure) Actions() []desk.Offer {
 	if !m.form.typing {
 		return append([]desk.Offer{{ID: keys.Accept, Title: m.d.Tell(text.StageMeasure)}, offer(keys.FieldNext)}, m.tableOffers()...)
 	}
-	out := []desk.Offer{{ID: keys.Accept, Title: m.d.Tell(text.NextRow)}, offer("field-down"), quiet("field-up"), quiet("nudge-up"), quiet("nudge-down"), quiet("clear"),
-		quiet("text-left"), quiet("text-right"), quiet(keys.FieldNext), quiet(keys.FieldBack)}
+	out := []desk.Offer{
+		{ID: keys.Accept, Title: m.d.Tell(text.NextRow)},
+		offer("field-down"), quiet("field-up"), quiet("nudge-up"), quiet("nudge-down"), quiet("clear"),
+		quiet("text-left"), quiet("text-right"), quiet(keys.FieldNext), quiet(keys.FieldBack),
+	}
 	as := desk.Offer{ID: keys.OtherUnit, Title: m.d.Tell(text.AsUnit, other(m.d.Unit())), Quiet: true}
 	if _, ok := m.inOther(); !ok {
 		as.WhyNot = m.d.Tell(text.NoOtherUnit)

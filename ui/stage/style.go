@@ -150,8 +150,11 @@ func (s *Style) Actions() []desk.Offer {
 	if r, ok := s.form.row(); ok && !r.pick {
 		right.Quiet = true
 	}
-	return []desk.Offer{{ID: keys.Accept, Title: s.d.Tell(text.NextRow)}, right, offer("field-down"), quiet("field-up"), quiet("text-left"), quiet("nudge-up"), quiet("nudge-down"),
-		quiet("clear"), quiet(keys.FieldNext), quiet(keys.FieldBack), quiet(keys.Room)}
+	return []desk.Offer{
+		{ID: keys.Accept, Title: s.d.Tell(text.NextRow)},
+		right, offer("field-down"), quiet("field-up"), quiet("text-left"), quiet("nudge-up"), quiet("nudge-down"),
+		quiet("clear"), quiet(keys.FieldNext), quiet(keys.FieldBack), quiet(keys.Room),
+	}
 }
 
 // Do an action.

@@ -127,8 +127,16 @@ func (b *bench) tryOffers() []desk.Offer {
 	if b.try.fixed {
 		pick = d.Tell(text.WhatIfPage)
 	}
-	return []desk.Offer{{ID: "field-up", Title: move}, {ID: "text-right", Title: pick}, {ID: keys.Accept, Title: d.Tell(text.WhatIfKeep)}, {ID: keys.Back, Title: d.Tell(text.WhatIfBack)},
-		{ID: "field-down", Title: move, Quiet: true}, {ID: "text-left", Title: pick, Quiet: true}, {ID: "nudge-up", Title: move, Quiet: true}, {ID: "nudge-down", Title: move, Quiet: true}}
+	return []desk.Offer{
+		{ID: "field-up", Title: move},
+		{ID: "text-right", Title: pick},
+		{ID: keys.Accept, Title: d.Tell(text.WhatIfKeep)},
+		{ID: keys.Back, Title: d.Tell(text.WhatIfBack)},
+		{ID: "field-down", Title: move, Quiet: true},
+		{ID: "text-left", Title: pick, Quiet: true},
+		{ID: "nudge-up", Title: move, Quiet: true},
+		{ID: "nudge-down", Title: move, Quiet: true},
+	}
 }
 
 // trySync keeps what is tried true where the work has changed meanwhile.

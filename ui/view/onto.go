@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strconv"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -111,7 +113,7 @@ func (v View) titles(c *canvas.Canvas) {
 	if v.scene.Cloth.Laid != nil {
 		defer v.alongs(c) // names come first
 	}
-	for _, l := range v.pieces {
+	for k, l := range v.pieces {
 		p, ok := v.scene.Sheet.Piece(l.id)
 		if !ok {
 			continue
@@ -122,6 +124,8 @@ func (v View) titles(c *canvas.Canvas) {
 		}
 		mid := l.box.Centre()
 		d := v.dot(mid)
-		v.clear(c, int(d.X)/cw-canvas.Width(title)/2, int(d.Y)/ch, title, canvas.Words)
+		if !v.clear(c, int(d.X)/cw-canvas.Width(title)/2, int(d.Y)/ch, title, canvas.Words) && v.scene.Cloth.Laid != nil {
+			v.clear(c, int(d.X)/cw, int(d.Y)/ch, strconv.Itoa(k+1), canvas.Words) // as in the words
+		}
 	}
 }
