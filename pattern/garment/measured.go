@@ -280,15 +280,9 @@ func opening() bench.Step {
 		Draw: func(p *bench.Pen) {
 			end := p.Sum(detail.ZipEnd(p.K))
 			slit, hem := p.K.Length("slit_height"), p.K.Length("length")
-			waist := rule.BackWaist(p.K).Result()
 			p.Slip(rule.BackWaist(p.K), "That is the waist: a zip that ends there does not let the hips through.")
 			p.Slip(rule.BackHip(p.K), "That is the hip line itself; the zip may end a little above it.")
-			if hem-slit < waist {
-				p.Refuse(pattern.Refused{
-					Code: "R14", Input: "slit_height",
-					Says: measure.Tell("an opening {} high in a dress {} long reaches above the waist", slit, hem),
-					Cure: measure.Tell("an opening of {} or less", hem-waist-rule.In(6)),
-				})
+			if openingImpossible(p, slit, false) {
 				return
 			}
 			p.Do("On the centre line mark the end of the zip {} down, and the top of the opening {} above the hem.", end, slit)

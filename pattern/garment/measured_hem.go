@@ -138,7 +138,7 @@ func drawOpening(p *bench.Pen, kind, do string) {
 	height, hem := p.K.Length("slit_height"), p.At("back.hem_centre")
 	top := hem.Y - height.MM()
 	ext, extended := detail.OpeningExtension(kind, hem, top, p.K.Length("pleat_depth"))
-	if kind != detail.NoOpening && openingImpossible(p, kind, height, extended) {
+	if kind != detail.NoOpening && openingImpossible(p, height, extended) {
 		return
 	}
 	line := p.Line("back.centre_back")
@@ -169,7 +169,7 @@ func drawOpening(p *bench.Pen, kind, do string) {
 }
 
 // openingImpossible refuses an opening that there is no room for.
-func openingImpossible(p *bench.Pen, kind string, height measure.Length, extended bool) bool {
+func openingImpossible(p *bench.Pen, height measure.Length, extended bool) bool {
 	hem, waist := p.K.Length("length"), rule.BackWaist(p.K).Result()
 	r := pattern.Refused{Code: "R14", Input: "slit_height"}
 	walk, known := detail.Walking(p.K)

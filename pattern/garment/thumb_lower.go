@@ -140,12 +140,7 @@ func thumbOpening() bench.Step {
 			p.Slip(measure.Of("opening", slit), "That is counted from the finished hem; the raw edge lies the hem lower.")
 			p.Slip(measure.Of("opening", slit).Plus(measure.Of("hem", 2*p.K.Length("hem_allowance"))), "The hem was added twice.")
 			p.Do("Mark the opening {} up from the raw edge. Chalk the centre back {} beyond the seam above it and {} below it.", mark, p.K.Length("zip_allowance"), rule.ThumbOverlap)
-			if waist := rule.BackWaist(p.K).Result(); hem-slit < waist {
-				p.Refuse(pattern.Refused{
-					Code: "R14", Input: "slit_height",
-					Says: measure.Tell("an opening {} high in a dress {} long reaches above the waist", slit, hem),
-					Cure: measure.Tell("an opening of {} or less", hem-waist-rule.In(6)),
-				})
+			if openingImpossible(p, slit, false) {
 				return
 			}
 			p.Point("zip_end", out(0, min((hem-slit), zipEnd(p.K)).MM()))
