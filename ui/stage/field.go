@@ -3,70 +3,73 @@ package stage
 import (
 	"unicode"
 
+	"github.com/charmbracelet/bubbles/textinput"
+	tea "github.com/charmbracelet/bubbletea"
+
 	"chalkfold/ui/desk"
 	"chalkfold/ui/theme"
 )
 
-// field is one line of text that is being typed.
+// field is one line of text that is being typed. The library's input edits;
+// how it looks is ours, so that the theme paints it and it has just its cells.
 type field struct {
-	text   []rune
-	cursor int
+	input textinput.Model
+	ready bool
 }
 
 // longest is the most a field takes; a paste of a whole book must not fill
 // the memory.
 const longest = 200
 
-func (f *field) set(s string) {
-	f.text = []rune(s)
-	f.cursor = len(f.text)
+// in is the input, made when it is first wanted: its cursor does not blink, so
+// that nothing ticks while she thinks.
+func (f *field) in() *textinput.Model {
+	if !f.ready {
+		f.input = textinput.New()
+		f.input.CharLimit = longest
+		f.input.Focus()
+		f.ready = true
+	}
+	return &f.input
 }
 
-func (f *field) string() string { return string(f.text) }
+func (f *field) set(s string) {
+	f.in().SetValue(s)
+	f.in().CursorEnd()
+}
+
+func (f *field) string() string { return f.in().Value() }
 
 // insert puts letters in at the cursor; controls become blanks.
 func (f *field) insert(rs []rune) {
 	var clean []rune
 	for _, r := range rs {
 		switch {
-		case len(f.text)+len(clean) >= longest:
 		case unicode.IsControl(r):
 			clean = append(clean, ' ')
 		case unicode.IsPrint(r) || unicode.Is(unicode.M, r):
 			clean = append(clean, r)
 		}
 	}
-	t := make([]rune, 0, len(f.text)+len(clean))
-	t = append(t, f.text[:f.cursor]...)
-	t = append(t, clean...)
-	f.text = append(t, f.text[f.cursor:]...)
-	f.cursor += len(clean)
+	if len(clean) > 0 {
+		f.send(tea.KeyMsg{Type: tea.KeyRunes, Runes: clean})
+	}
+}
+
+func (f *field) send(k tea.KeyMsg) { *f.in(), _ = f.in().Update(k) }
+
+// editing are the keys that edit.
+var editing = map[string]tea.KeyType{
+	"backspace": tea.KeyBackspace, "delete": tea.KeyDelete, "left": tea.KeyLeft, "right": tea.KeyRight, "home": tea.KeyHome, "end": tea.KeyEnd,
 }
 
 // key is an editing key; false: not one of them.
 func (f *field) key(name string) bool {
-	switch name {
-	case "backspace":
-		if f.cursor > 0 {
-			f.text = append(f.text[:f.cursor-1], f.text[f.cursor:]...)
-			f.cursor--
-		}
-	case "delete":
-		if f.cursor < len(f.text) {
-			f.text = append(f.text[:f.cursor], f.text[f.cursor+1:]...)
-		}
-	case "left":
-		f.cursor = max(0, f.cursor-1)
-	case "right":
-		f.cursor = min(len(f.text), f.cursor+1)
-	case "home":
-		f.cursor = 0
-	case "end":
-		f.cursor = len(f.text)
-	default:
-		return false
+	k, ok := editing[name]
+	if ok {
+		f.send(tea.KeyMsg{Type: k})
 	}
-	return true
+	return ok
 }
 
 // view shows the text in so many cells, reversed, with the cursor as a plain
@@ -75,12 +78,13 @@ func (f *field) view(d *desk.Desk, width int) string {
 	if width < 2 {
 		return desk.Fit("", width)
 	}
-	from := max(0, f.cursor-width+1)
-	head := d.Plain(string(f.text[from:f.cursor]))
+	typed, cursor := []rune(f.string()), f.in().Position()
+	from := max(0, cursor-width+1)
+	head := d.Plain(string(typed[from:cursor]))
 	at, tail := " ", ""
-	if f.cursor < len(f.text) {
-		at = d.Plain(string(f.text[f.cursor]))
-		tail = d.Plain(string(f.text[f.cursor+1:]))
+	if cursor < len(typed) {
+		at = d.Plain(string(typed[cursor]))
+		tail = d.Plain(string(typed[cursor+1:]))
 	}
 	line := desk.Fit(head+at+tail, width)
 	headCells := len([]rune(head))
