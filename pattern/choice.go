@@ -85,61 +85,81 @@ type Known struct {
 }
 
 // Figure returns a measurement as the draft uses it.
-func (k Known) Figure(id measure.ID) (Figure, bool) {
-	for _, f := range k.Figures {
-		if f.ID == id {
-			return f, true
-		}
+func (k *Known) Figure(id measure.ID) (Figure, bool) {
+	if f := k.figure(id); f != nil {
+		return *f, true
 	}
 	return Figure{}, false
 }
 
 // Has says whether all of these measurements are known or proposed.
-func (k Known) Has(ids ...measure.ID) bool {
+func (k *Known) Has(ids ...measure.ID) bool {
 	for _, id := range ids {
-		if _, ok := k.Figure(id); !ok {
+		if k.figure(id) == nil {
 			return false
 		}
 	}
 	return true
 }
 
+func (k *Known) figure(id measure.ID) *Figure {
+	for i := range k.Figures {
+		if k.Figures[i].ID == id {
+			return &k.Figures[i]
+		}
+	}
+	return nil
+}
+
 // Body is the length of a figure that the caller has checked to be known;
 // zero otherwise.
-func (k Known) Body(id measure.ID) measure.Length {
-	f, _ := k.Figure(id)
-	return f.Value
+func (k *Known) Body(id measure.ID) measure.Length {
+	if f := k.figure(id); f != nil {
+		return f.Value
+	}
+	return 0
 }
 
 // Measured is her own measurement, never a proposal.
-func (k Known) Measured(id measure.ID) (measure.Length, bool) {
+func (k *Known) Measured(id measure.ID) (measure.Length, bool) {
 	return k.Job.Body.Get(id)
 }
 
 // Setting returns a resolved choice.
-func (k Known) Setting(id ChoiceID) (Setting, bool) {
-	for _, s := range k.Settings {
-		if s.ID == id {
-			return s, true
-		}
+func (k *Known) Setting(id ChoiceID) (Setting, bool) {
+	if s := k.setting(id); s != nil {
+		return *s, true
 	}
 	return Setting{}, false
 }
 
+func (k *Known) setting(id ChoiceID) *Setting {
+	for i := range k.Settings {
+		if k.Settings[i].ID == id {
+			return &k.Settings[i]
+		}
+	}
+	return nil
+}
+
 // Length is the length of a resolved choice; zero if there is none.
-func (k Known) Length(id ChoiceID) measure.Length {
-	s, _ := k.Setting(id)
-	return s.Value.Length
+func (k *Known) Length(id ChoiceID) measure.Length {
+	if s := k.setting(id); s != nil {
+		return s.Value.Length
+	}
+	return 0
 }
 
 // Pick is the option of a resolved choice.
-func (k Known) Pick(id ChoiceID) string {
-	s, _ := k.Setting(id)
-	return s.Value.Pick
+func (k *Known) Pick(id ChoiceID) string {
+	if s := k.setting(id); s != nil {
+		return s.Value.Pick
+	}
+	return ""
 }
 
 // Chosen says whether she made that choice herself.
-func (k Known) Chosen(id ChoiceID) bool {
-	s, _ := k.Setting(id)
-	return s.Chosen
+func (k *Known) Chosen(id ChoiceID) bool {
+	s := k.setting(id)
+	return s != nil && s.Chosen
 }

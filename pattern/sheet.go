@@ -60,7 +60,7 @@ func (s *Sheet) SewnPoint(piece PieceID, name string) (geom.Point, bool) {
 
 func point(marks []Mark, piece PieceID, name string) (geom.Point, bool) {
 	for i := len(marks) - 1; i >= 0; i-- {
-		m := marks[i]
+		m := &marks[i]
 		if m.Kind == MarkPoint && m.Gone == 0 && m.Piece == piece && m.Name == name {
 			return m.At, true
 		}
@@ -88,9 +88,9 @@ func (s *Sheet) Girth(name string) (measure.Length, bool) {
 }
 
 func dimension(list []Dimension, piece PieceID, name string) (Dimension, bool) {
-	for _, d := range list {
-		if d.Piece == piece && d.Name == name {
-			return d, true
+	for i := range list {
+		if list[i].Piece == piece && list[i].Name == name {
+			return list[i], true
 		}
 	}
 	return Dimension{}, false

@@ -33,18 +33,19 @@ type Result struct {
 
 // Run performs the steps in order.
 func Run(k pattern.Known, steps []Step) Result {
+	taken := make([]*Step, 0, len(steps))
+	for i := range steps {
+		if steps[i].If == nil || steps[i].If(k) {
+			taken = append(taken, &steps[i])
+		}
+	}
 	b := &bench{
 		known: k,
-		steps: make([]pattern.Step, 0, len(steps)),
-		marks: make([]pattern.Mark, 0, 4*len(steps)),
+		steps: make([]pattern.Step, 0, len(taken)),
+		marks: make([]pattern.Mark, 0, 4*len(taken)),
 	}
-	n := 0
-	for i := range steps {
-		if steps[i].If != nil && !steps[i].If(k) {
-			continue
-		}
-		n++
-		b.perform(n, &steps[i])
+	for i, s := range taken {
+		b.perform(i+1, s)
 	}
 	return Result{b.steps, b.marks, b.refused}
 }
@@ -152,9 +153,10 @@ type Pen struct {
 // At returns a standing point "front.underarm". Steps name such points in
 // Uses, so it is there.
 func (p *Pen) At(full string) geom.Point {
+	piece, name, _ := strings.Cut(full, ".")
 	for i := len(p.b.marks) - 1; i >= 0; i-- {
 		m := &p.b.marks[i]
-		if m.Kind == pattern.MarkPoint && m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+		if m.Kind == pattern.MarkPoint && m.Gone == 0 && m.Name == name && string(m.Piece) == piece {
 			return m.At
 		}
 	}
@@ -163,9 +165,10 @@ func (p *Pen) At(full string) geom.Point {
 
 // Line returns a standing line.
 func (p *Pen) Line(full string) geom.Path {
+	piece, name, _ := strings.Cut(full, ".")
 	for i := len(p.b.marks) - 1; i >= 0; i-- {
 		m := &p.b.marks[i]
-		if m.Kind != pattern.MarkPoint && m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+		if m.Kind != pattern.MarkPoint && m.Gone == 0 && m.Name == name && string(m.Piece) == piece {
 			return m.Path
 		}
 	}

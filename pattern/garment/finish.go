@@ -2,6 +2,7 @@ package garment
 
 import (
 	"math"
+	"strings"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -15,9 +16,10 @@ type cutter struct {
 }
 
 func (c cutter) at(full string) geom.Point {
+	piece, name, _ := strings.Cut(full, ".")
 	for i := len(c.s.Marks) - 1; i >= 0; i-- {
 		m := &c.s.Marks[i]
-		if m.Kind == pattern.MarkPoint && m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+		if m.Kind == pattern.MarkPoint && m.Gone == 0 && m.Name == name && string(m.Piece) == piece {
 			return m.At
 		}
 	}
@@ -25,9 +27,10 @@ func (c cutter) at(full string) geom.Point {
 }
 
 func (c cutter) has(full string) bool {
+	piece, name, _ := strings.Cut(full, ".")
 	for i := range c.s.Marks {
 		m := &c.s.Marks[i]
-		if m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+		if m.Gone == 0 && m.Name == name && string(m.Piece) == piece {
 			return true
 		}
 	}
@@ -35,9 +38,10 @@ func (c cutter) has(full string) bool {
 }
 
 func (c cutter) line(full string) geom.Path {
+	piece, name, _ := strings.Cut(full, ".")
 	for i := len(c.s.Marks) - 1; i >= 0; i-- {
 		m := &c.s.Marks[i]
-		if m.Kind != pattern.MarkPoint && m.Gone == 0 && string(m.Piece)+"."+m.Name == full {
+		if m.Kind != pattern.MarkPoint && m.Gone == 0 && m.Name == name && string(m.Piece) == piece {
 			return m.Path
 		}
 	}

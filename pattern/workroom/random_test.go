@@ -3,6 +3,7 @@ package workroom_test
 import (
 	"math"
 	"reflect"
+	"runtime/debug"
 	"testing"
 
 	"chalkfold/measure"
@@ -151,6 +152,7 @@ func TestChosenNeverGivesWay(t *testing.T) {
 }
 
 func BenchmarkDraft(b *testing.B) {
+	defer debug.SetGCPercent(debug.SetGCPercent(400)) // as the program sets it
 	for _, method := range []string{pattern.Measured, pattern.Thumb} {
 		b.Run(method, func(b *testing.B) {
 			job := figure.Draft{Measures: base}.Job(method)

@@ -14,7 +14,7 @@ func BenchmarkAll(b *testing.B) {
 	s := accept.Dress(pattern.Measured)
 	b.ReportAllocs()
 	for b.Loop() {
-		r := newRequest(s, "four", Options{})
+		r := newRequest(s, "four", Options{Before: s})
 		for _, f := range formats {
 			for _, out := range f.files(r) {
 				var buf bytes.Buffer
