@@ -29,7 +29,7 @@ func home(t *testing.T) string {
 }
 
 // sample is an invented client in round inches, so that the sums of the
-// transcripts can be followed in the head.
+// golden talks can be followed in the head.
 func sample() pattern.Job {
 	taken := map[measure.ID]measure.Length{}
 	for id, inches := range map[measure.ID]float64{
@@ -53,7 +53,7 @@ func saved(t *testing.T, job pattern.Job) *session.Session {
 	return s
 }
 
-// talk gives what is heard and the exit status. The transcript shows what was
+// talk gives what is heard and the exit status. The text shows what was
 // typed behind each prompt.
 func talk(s *session.Session, lines ...string) (string, int) {
 	var out strings.Builder
@@ -82,7 +82,7 @@ func (e *echo) Read(p []byte) (int, error) {
 	return n, nil
 }
 
-// script runs lines and compares the transcript with a golden file; paths of
+// script runs lines and compares the talk with a golden file; paths of
 // the test are taken out.
 func script(t *testing.T, name string, s *session.Session, lines ...string) string {
 	t.Helper()
