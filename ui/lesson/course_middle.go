@@ -38,7 +38,7 @@ func methods() Lesson {
 	return Lesson{
 		ID: "methods", Title: "Measured, not by thumb", Minutes: 15, Method: pattern.Measured,
 		Aim:  measure.Tell("Lay two drafts of one body on each other, and see what the tape adds."),
-		Ends: measure.Tell("the comparison, printed"),
+		Ends: measure.Tell("the comparison in numbers"),
 		Pages: []Page{
 			say(compare(pattern.Thumb), "Here are both drafts of her. Dotted is by thumb, solid is by tape.").word("thumb"),
 			pickOne(compare(pattern.Thumb), "By thumb the seam is in the figure. By tape the draft is net, on the sewing line.",
