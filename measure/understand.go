@@ -108,7 +108,7 @@ func (r *reader) takeFraction() {
 		}
 		r.take(1)
 	}
-	if r.next(0) != fraction && r.next(1) != slash {
+	if r.next(0) != fraction && (r.next(0) != digits || r.next(1) != slash) {
 		return
 	}
 	if r.decimal {
@@ -148,8 +148,10 @@ func (r *reader) part() *big.Rat {
 		r.refuse("a fraction cannot have 0 below", "write it like 1/2")
 		return nil
 	}
-	x, _ := new(big.Rat).SetString(above + "/" + below)
-	return x
+	// Read apart in tens: as one fraction, 010 would be read in eights.
+	over, _ := new(big.Int).SetString(above, 10)
+	under, _ := new(big.Int).SetString(below, 10)
+	return new(big.Rat).SetFrac(over, under)
 }
 
 // figure reads digits with at most one point among them.

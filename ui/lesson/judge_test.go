@@ -167,7 +167,7 @@ func TestAnyAnswer(t *testing.T) {
 
 func FuzzJudge(f *testing.F) {
 	s := p36(f, pattern.Measured)
-	for _, seed := range []string{"9 5/8", "10 out, 3 down", "2", "", "9½", "1/0", "out", ", "} {
+	for _, seed := range []string{"9 5/8", "10 out, 3 down", "2", "", "9½", "1/0", "1/08", "out", ", "} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, answer string) {
