@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"chalkfold/ui/desk"
+
+	"github.com/charmbracelet/x/ansi"
 )
 
 // Whatever one line holds, every stage answers it without a panic, in lines
@@ -27,7 +29,7 @@ func FuzzHear(f *testing.F) {
 		r.enter()
 		r.hear(line)
 		for _, l := range r.said {
-			if len([]rune(l)) > width {
+			if ansi.StringWidth(l) > width {
 				t.Fatalf("too wide: %q", l)
 			}
 		}
