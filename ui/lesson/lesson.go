@@ -17,8 +17,7 @@ type Lesson struct {
 	Aim     measure.Sentence
 	Ends    measure.Sentence // what is in hand at the end
 	Minutes int
-	Method  string           // the drafting method that it needs; empty: hers
-	Later   measure.Sentence // what it still waits for, where the bench has not got it
+	Method  string // the drafting method that it needs; empty: hers
 	Pages   []Page
 }
 
@@ -84,9 +83,6 @@ func (l Lesson) Job(job pattern.Job) pattern.Job {
 
 // Waits says what a lesson waits for on this sheet; empty where it can begin.
 func (l Lesson) Waits(sheet *pattern.Sheet) measure.Sentence {
-	if !l.Later.IsEmpty() {
-		return l.Later
-	}
 	for _, p := range l.Pages {
 		if p.Show.What != OfStep {
 			continue

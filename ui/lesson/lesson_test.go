@@ -39,9 +39,7 @@ func TestPagesShowWhatIsThere(t *testing.T) {
 	for _, b := range bodies(t) {
 		for _, l := range lesson.All() {
 			s := workroom.Draft(l.Job(b.job))
-			if l.Later.IsEmpty() {
-				require.True(t, l.Waits(s).IsEmpty(), "%s, %s: %s", b.name, l.ID, l.Waits(s).In(measure.In))
-			}
+			require.True(t, l.Waits(s).IsEmpty(), "%s, %s: %s", b.name, l.ID, l.Waits(s).In(measure.In))
 			asked := 0
 			for i, p := range l.Pages {
 				require.True(t, p.Show.There(s), "%s, page %d: %v", l.ID, i+1, p.Show)

@@ -100,7 +100,7 @@ func (c *course) row(number int, l lesson.Lesson) row {
 func (c *course) waits(l lesson.Lesson) string {
 	u := c.d.Unit()
 	if l.ID == "tape" {
-		return c.d.Trade(l.Later.In(u)) // what the others wait for is taken there
+		return "" // what the others wait for is taken there
 	}
 	return c.d.Trade(l.Waits(c.d.SheetOf(l.Job(c.job()))).In(u))
 }

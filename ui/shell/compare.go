@@ -147,8 +147,8 @@ func differences(a, b *pattern.Sheet) []difference {
 			out = append(out, difference{what: c.Title, words: valueWords(sa.Value, 0) + " and " + valueWords(sb.Value, 0)})
 		}
 	}
-	for _, id := range mainPieces {
-		for _, name := range lengthNames {
+	for _, id := range ownPieces(b) {
+		for _, name := range lengthsOf(b, id) {
 			da, okA := a.SewnDimension(id, name)
 			db, okB := b.SewnDimension(id, name)
 			what := spaced(id) + " " + spaced(name)

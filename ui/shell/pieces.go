@@ -2,6 +2,7 @@ package shell
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -32,7 +33,8 @@ func piecesCommand(w *world) *cobra.Command {
 	return w.share(c, flagUnit|flagJSON)
 }
 
-// pointNames and lengthNames are the keys of the document, in its order.
+// pointNames and lengthNames are the keys of front and back in the document, in
+// its order; of other pieces with points of their own all are given.
 var (
 	pointNames = []string{
 		"neck_point", "shoulder_end", "neck_centre", "armhole_mid", "underarm", "waist", "hip", "knee", "hem_side", "hem_centre",
@@ -40,8 +42,46 @@ var (
 	}
 	lengthNames = []string{"neck", "shoulder", "armhole", "side", "side_drawn", "hem", "dart_intake", "dart_leg", "dart_angle", "waist_spare"}
 	girthNames  = []string{"neck", "armhole", "bust", "waist", "hip", "hem"}
-	mainPieces  = []pattern.PieceID{pattern.Front, pattern.Back}
 )
+
+// ownPieces are front and back, and what else is drawn with points of its own.
+func ownPieces(sheet *pattern.Sheet) []pattern.PieceID {
+	out := []pattern.PieceID{pattern.Front, pattern.Back}
+	for i := range sheet.Marks {
+		if m := &sheet.Marks[i]; m.Kind == pattern.MarkPoint && m.Gone == 0 && m.Piece != "" && !slices.Contains(out, m.Piece) {
+			out = append(out, m.Piece)
+		}
+	}
+	return out
+}
+
+// pointsOf are the names of the points of a piece.
+func pointsOf(sheet *pattern.Sheet, id pattern.PieceID) []string {
+	if id == pattern.Front || id == pattern.Back {
+		return pointNames
+	}
+	var out []string
+	for i := range sheet.Marks {
+		if m := &sheet.Marks[i]; m.Kind == pattern.MarkPoint && m.Gone == 0 && m.Piece == id && !slices.Contains(out, m.Name) {
+			out = append(out, m.Name)
+		}
+	}
+	return out
+}
+
+// lengthsOf are the names of the lengths of a piece.
+func lengthsOf(sheet *pattern.Sheet, id pattern.PieceID) []string {
+	if id == pattern.Front || id == pattern.Back {
+		return lengthNames
+	}
+	var out []string
+	for _, d := range sheet.Lengths {
+		if d.Piece == id && !slices.Contains(out, d.Name) {
+			out = append(out, d.Name)
+		}
+	}
+	return out
+}
 
 // flatness is how far an outline of points may lie from the curve, in mm.
 const flatness = 0.02
@@ -66,12 +106,12 @@ func piecesDocument(sheet *pattern.Sheet, u measure.Unit) object {
 	if refused := s.refused(sheet); len(refused) > 0 {
 		doc.add("refused", refused)
 	}
-	doc.add("points", s.points(sheet.Point))
-	doc.add("lengths", s.lengths(sheet.Dimension))
+	doc.add("points", s.points(sheet, sheet.Point))
+	doc.add("lengths", s.lengths(sheet, sheet.Dimension))
 	if thumb {
-		points, lengths := s.points(sheet.SewnPoint), s.lengths(sheet.SewnDimension)
+		points, lengths := s.points(sheet, sheet.SewnPoint), s.lengths(sheet, sheet.SewnDimension)
 		sewn := object{}
-		for i, id := range mainPieces {
+		for i, id := range ownPieces(sheet) {
 			sewn.add(string(id), object{{"points", points[i].value}, {"lengths", lengths[i].value}})
 		}
 		doc.add("sewn", sewn)
@@ -107,11 +147,11 @@ func (s scale) refused(sheet *pattern.Sheet) list {
 	return out
 }
 
-func (s scale) points(find func(pattern.PieceID, string) (geom.Point, bool)) object {
+func (s scale) points(sheet *pattern.Sheet, find func(pattern.PieceID, string) (geom.Point, bool)) object {
 	out := object{}
-	for _, id := range mainPieces {
+	for _, id := range ownPieces(sheet) {
 		points := object{}
-		for _, name := range pointNames {
+		for _, name := range pointsOf(sheet, id) {
 			if p, ok := find(id, name); ok {
 				points.add(name, s.point(p))
 			}
@@ -121,11 +161,11 @@ func (s scale) points(find func(pattern.PieceID, string) (geom.Point, bool)) obj
 	return out
 }
 
-func (s scale) lengths(find func(pattern.PieceID, string) (pattern.Dimension, bool)) object {
+func (s scale) lengths(sheet *pattern.Sheet, find func(pattern.PieceID, string) (pattern.Dimension, bool)) object {
 	out := object{}
-	for _, id := range mainPieces {
+	for _, id := range ownPieces(sheet) {
 		lengths := object{}
-		for _, name := range lengthNames {
+		for _, name := range lengthsOf(sheet, id) {
 			if d, ok := find(id, name); ok {
 				lengths.add(name, s.dimension(d))
 			}

@@ -300,7 +300,7 @@ func (s *Lay) onCloth() *view.Cloth {
 	if s.drawn == nil {
 		s.drawn = s.draw()
 	}
-	return &view.Cloth{Half: stepsLong(wide), Long: stepsLong(s.best.Length), Lengths: 1, Laid: s.drawn}
+	return &view.Cloth{Half: stepsLong(wide), Long: stepsLong(s.best.Length), Laid: s.drawn}
 }
 
 // draw is the lay in millimetres.

@@ -24,7 +24,7 @@ func (v View) Draw(c *canvas.Canvas) {
 		v.sheets(c)
 	}
 	switch {
-	case v.scene.Cloth != nil && v.scene.Cloth.Laid != nil:
+	case v.scene.Cloth != nil:
 		v.laidOut(c)
 	case v.stepping():
 		v.steps(c)
@@ -42,7 +42,7 @@ func (v View) Draw(c *canvas.Canvas) {
 }
 
 // stepping says that a step of the draft is shown, not the finished pieces.
-func (v View) stepping() bool { return v.scene.Step > 0 && v.scene.Step < v.scene.Sheet.Drawn() }
+func (v View) stepping() bool { return v.scene.stepping() }
 
 // steps draws the marks that stand after a step, the newest in its own pen.
 func (v View) steps(c *canvas.Canvas) {
@@ -197,7 +197,7 @@ func (v View) ticks(c *canvas.Canvas) {
 		m := &v.scene.Sheet.Marks[i]
 		l, ok := at(v.pieces, m.Piece)
 		down, level := levelOf(m)
-		if !ok || !level || parents[l.id] != "" || !m.AliveAt(k) {
+		if !ok || !level || l.traced || !m.AliveAt(k) {
 			continue
 		}
 		v.path(c, l, geom.Lines(geom.Point{Y: down}, geom.Point{X: dots * v.zoom * max(v.tall, 1), Y: down}), canvas.Mark, canvas.Solid)

@@ -103,7 +103,7 @@ func (v View) words(m *pattern.Mark) string {
 func (v View) levels(c *canvas.Canvas) {
 	k := v.after()
 	for _, l := range v.pieces {
-		if parents[l.id] != "" {
+		if l.traced {
 			continue
 		}
 		for _, name := range append([]string{""}, levelNames[:]...) {
@@ -170,7 +170,7 @@ func (v View) level(c *canvas.Canvas, l lying, down float64, text string, pen ca
 	d := v.dot(l.to.Apply(geom.Point{X: 0, Y: down}))
 	cw, ch := c.Glyphs().Cell()
 	col, row := int(math.Round(d.X))/cw, int(math.Round(d.Y))/ch // as dots are set
-	far := mirrored(l.id)
+	far := l.far
 	n := canvas.Width(text)
 	if v.scene.Stand {
 		if far {

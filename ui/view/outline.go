@@ -11,7 +11,7 @@ func Outline(sheet *pattern.Sheet, piece pattern.PieceID, cols, rows int, g canv
 	s := Scene{Sheet: sheet, Piece: piece}
 	c := canvas.New(cols, rows, g)
 	cols, rows = c.Size()
-	if p, ok := sheet.Piece(piece); ok && parents[piece] != "" {
+	if p, ok := sheet.Piece(piece); ok && !s.drawn(piece) {
 		// A facing by itself, not on the piece it is traced from.
 		only := *sheet
 		only.Pieces = []pattern.Piece{*p}

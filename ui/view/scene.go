@@ -20,29 +20,20 @@ type Scene struct {
 	Pages *Pages // the pieces lie on sheets of paper
 	Bold  bool   // outlines two dots thick, for the last row of a room
 	cut   bool   // the cut lines are drawn too
+	low   bool   // what belongs to no half lies below, not beyond the hem
 }
 
 // lying is a piece with its place on the table.
 type lying struct {
-	id  pattern.PieceID
-	to  geom.Matrix // from the drafting frame to the table
-	box geom.Box    // of the piece, on the table
+	id     pattern.PieceID
+	to     geom.Matrix // from the drafting frame to the table
+	box    geom.Box    // of the piece, on the table
+	far    bool        // its fold or centre lies at the far side
+	traced bool        // it lies on the piece that it is traced from
 }
 
 // gap is the room between pieces on the table, millimetres.
 const gap = 40.0
-
-// parents are the pieces that facings are traced from: in the draft they are
-// drawn where they are traced.
-var parents = map[pattern.PieceID]pattern.PieceID{
-	pattern.FrontNeckFacing: pattern.Front, pattern.FrontArmholeFacing: pattern.Front,
-	pattern.BackNeckFacing: pattern.Back, pattern.BackArmholeFacing: pattern.Back,
-}
-
-// mirrored says that the piece lies with its fold or centre at the far side.
-func mirrored(id pattern.PieceID) bool {
-	return id == pattern.Back || parents[id] == pattern.Back
-}
 
 // placed says that the pieces lie on something that has its own places for
 // them.
@@ -50,108 +41,155 @@ func (s Scene) placed() bool { return s.Cloth != nil || s.Pages != nil }
 
 // place lays the pieces out.
 func (s Scene) place() []lying {
-	if s.Sheet == nil {
+	switch {
+	case s.Sheet == nil:
 		return nil
-	}
-	if s.Cloth != nil {
-		return s.onto()
-	}
-	if s.Pages != nil {
+	case s.Cloth != nil:
+		return s.laid()
+	case s.Pages != nil:
 		return s.paged()
+	case s.Piece != "":
+		return s.turned(s.single(s.Piece))
 	}
-	if s.Piece != "" {
-		return s.single(s.Piece)
+	out := s.half(frontHalf, 0)
+	from := 0.0
+	if len(out) > 0 {
+		from = whole(out).Max.Y + gap
 	}
-	front, hasFront := s.boxOf(pattern.Front)
-	back, hasBack := s.boxOf(pattern.Back)
+	out = append(out, s.half(backHalf, from)...)
+	return s.turned(append(out, s.others(out)...))
+}
+
+// half lays the pieces of one half of the body: the main one with its fold
+// along the top, or of the back along the bottom; panels beside it, towards the
+// side seam; what is sewn on below it behind its end.
+func (s Scene) half(h half, from float64) []lying {
 	var out []lying
-	if hasFront {
-		out = append(out, lay(pattern.Front, front, 0))
-	}
-	if hasBack {
-		from := 0.0
-		if hasFront {
-			from = front.Max.X + gap
-		}
-		out = append(out, lay(pattern.Back, back, from))
-	}
-	out = append(out, s.others(out)...)
-	return s.turned(out)
-}
-
-// lay gives a piece its place in the lying table: fold along the top, or for a
-// mirrored piece along the bottom, no nearer to the top than from.
-func lay(id pattern.PieceID, b geom.Box, from float64) lying {
-	l := lying{id: id}
-	if mirrored(id) {
-		low := from + b.Max.X
-		l.to = geom.Matrix{0, -1, 1, 0, 0, low} // x' = y, y' = low - x
-	} else {
-		l.to = geom.Matrix{0, 1, 1, 0, 0, from} // x' = y, y' = from + x
-	}
-	l.box = boxOn(b, l.to)
-	return l
-}
-
-// single is one piece with the facings traced from it lying on it.
-func (s Scene) single(id pattern.PieceID) []lying {
-	main := id
-	if p, ok := parents[id]; ok {
-		main = p
-	}
-	b, ok := s.boxOf(main)
-	if !ok {
-		return nil
-	}
-	l := lay(main, b, 0)
-	out := []lying{l}
-	if main != id {
-		l.id = id
-		out = append(out, l)
-	}
-	return s.turned(out)
-}
-
-// others puts facings and all that is neither front nor back into the free
-// room beyond the hem, one below the other, a new column where one is full.
-func (s Scene) others(main []lying) []lying {
-	if s.Step > 0 && s.Step < s.Sheet.Drawn() {
-		return s.traced(main)
-	}
-	var high, right float64
-	for _, l := range main {
-		high, right = max(high, l.box.Max.Y), max(right, l.box.Max.X)
-	}
-	var out []lying
-	x, y, wide := right+gap, 0.0, 0.0
-	for i := range s.Sheet.Pieces {
-		p := &s.Sheet.Pieces[i]
-		if p.ID == pattern.Front || p.ID == pattern.Back {
+	var boxes []geom.Box
+	across, along := 0.0, 0.0
+	for i, id := range s.members(h) {
+		b, ok := s.boxOf(id)
+		if !ok {
 			continue
 		}
-		b := s.pieceBox(p)
-		if b.Empty() {
-			continue
+		var right, down float64 // from where the frame would put it
+		switch {
+		case i == 0 || len(out) == 0:
+		case s.beside(b, boxes[0], id):
+			down = across + gap/2 - b.Min.X
+		default:
+			right = along + gap - b.Min.Y
 		}
-		// The cloth lies neck to the left here too: length across, width down.
-		if y > 0 && y+b.Width() > high {
-			x, y, wide = x+wide+gap, 0, 0
+		across, along = max(across, b.Max.X+down), max(along, b.Max.Y+right)
+		out = append(out, lying{id: id, far: h == backHalf, to: geom.Matrix{0, 1, 1, 0, right, from + down}})
+		boxes = append(boxes, b)
+	}
+	for i := range out {
+		if l := &out[i]; l.far {
+			l.to = geom.Matrix{0, -1, 1, 0, l.to[4], from + across - (l.to[5] - from)} // x' = y, y' = low - x
 		}
-		l := lying{id: p.ID, to: geom.Matrix{0, 1, 1, 0, x - b.Min.Y, y - b.Min.X}}
-		l.box = boxOn(b, l.to)
-		out = append(out, l)
-		y, wide = y+b.Width()+gap/2, max(wide, b.Height())
+		out[i].box = boxOn(boxes[i], out[i].to)
 	}
 	return out
 }
 
-// traced lays facings where they are drawn: on the piece they are traced from.
+// beside says that a piece of the same drawing lies next to the main one, not
+// below it.
+func (s Scene) beside(b, main geom.Box, id pattern.PieceID) bool {
+	shared := min(b.Max.Y, main.Max.Y) - max(b.Min.Y, main.Min.Y)
+	return !s.drawn(id) && shared > b.Height()/2
+}
+
+// single is one piece: a main one with all of its half, what is traced from
+// another lying on it, any other alone.
+func (s Scene) single(id pattern.PieceID) []lying {
+	h := halfOf(id)
+	all := s.half(h, 0)
+	switch {
+	case h == neither || len(all) == 0 || s.drawn(id) && all[0].id != id:
+		b, ok := s.boxOf(id)
+		if !ok {
+			return nil
+		}
+		l := lying{id: id, far: h == backHalf, to: geom.Matrix{0, 1, 1, 0, 0, 0}}
+		if l.far {
+			l.to = geom.Matrix{0, -1, 1, 0, 0, b.Max.X}
+		}
+		l.box = boxOn(b, l.to)
+		return []lying{l}
+	case !facing(id):
+		return all
+	}
+	on := all[0]
+	on.id, on.traced = id, true
+	return append(all[:1:1], on)
+}
+
+// others puts what belongs to no half, and facings, into the free room beyond
+// the hem, one below the other, a new column where one is full; or below the
+// main pieces, where that room is wider.
+func (s Scene) others(main []lying) []lying {
+	if s.stepping() {
+		return s.traced(main)
+	}
+	room := whole(main)
+	x, y := room.Max.X+gap, 0.0
+	if s.low {
+		x, y = 0, room.Max.Y+gap
+	}
+	if len(main) == 0 {
+		x, y = 0, 0
+	}
+	most := 0.0 // of the column or row in hand
+	var out []lying
+	for i := range s.Sheet.Pieces {
+		p := &s.Sheet.Pieces[i]
+		b := s.pieceBox(p)
+		if _, there := at(main, p.ID); there || b.Empty() {
+			continue
+		}
+		// The cloth lies neck to the left here too: length across, width down.
+		switch {
+		case s.low && x > 0 && x+b.Height() > room.Max.X:
+			x, y, most = 0, y+most+gap/2, 0
+		case !s.low && y > 0 && y+b.Width() > room.Max.Y:
+			x, y, most = x+most+gap, 0, 0
+		}
+		l := lying{id: p.ID, to: geom.Matrix{0, 1, 1, 0, x - b.Min.Y, y - b.Min.X}, traced: !s.drawn(p.ID)}
+		l.far = halfOf(p.ID) == backHalf
+		l.box = boxOn(b, l.to)
+		out = append(out, l)
+		if s.low {
+			x, most = x+b.Height()+gap/2, max(most, b.Width())
+		} else {
+			y, most = y+b.Width()+gap/2, max(most, b.Height())
+		}
+	}
+	return out
+}
+
+// traced lays what has no marks of its own where it is drawn: on the piece it
+// is traced from. A piece of its own that is drawn by now lies beyond.
 func (s Scene) traced(main []lying) []lying {
 	var out []lying
-	for _, l := range main {
-		for _, id := range [...]pattern.PieceID{pattern.FrontNeckFacing, pattern.FrontArmholeFacing, pattern.BackNeckFacing, pattern.BackArmholeFacing} {
-			if parents[id] == l.id {
-				out = append(out, lying{id: id, to: l.to, box: l.box})
+	x := whole(main).Max.X + gap
+	for i := range s.Sheet.Pieces {
+		id := s.Sheet.Pieces[i].ID
+		if _, there := at(main, id); there {
+			continue
+		}
+		if s.drawn(id) {
+			if b, ok := s.boxOf(id); ok && s.alive(id) {
+				l := lying{id: id, to: geom.Matrix{0, 1, 1, 0, x - b.Min.Y, -b.Min.X}}
+				l.box = boxOn(b, l.to)
+				out, x = append(out, l), l.box.Max.X+gap
+			}
+			continue
+		}
+		for _, l := range main {
+			if halfOf(id) == halfOf(l.id) && halfOf(id) != neither {
+				out = append(out, lying{id: id, to: l.to, box: l.box, far: l.far, traced: true})
+				break
 			}
 		}
 	}
@@ -179,7 +217,7 @@ func (s Scene) boxOf(id pattern.PieceID) (geom.Box, bool) {
 	if p, ok := s.Sheet.Piece(id); ok {
 		b = s.pieceBox(p)
 	}
-	bare, steps := b.Empty(), s.Step > 0 && s.Step < s.Sheet.Drawn()
+	bare, steps := b.Empty(), s.stepping()
 	for i := range s.Sheet.Marks {
 		m := &s.Sheet.Marks[i]
 		switch {

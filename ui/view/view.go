@@ -41,12 +41,12 @@ func (v View) margin() margin {
 		return m
 	}
 	for _, l := range v.pieces {
-		switch far := mirrored(l.id); {
-		case v.scene.Cloth != nil && v.scene.Cloth.Laid != nil && v.scene.Stand:
+		switch far := l.far; {
+		case v.scene.Cloth != nil && v.scene.Stand:
 			m.right = sideCells // for the lengths along
-		case v.scene.Cloth != nil && v.scene.Cloth.Laid != nil:
+		case v.scene.Cloth != nil:
 			m.bottom = 1
-		case v.scene.placed() || parents[l.id] != "":
+		case v.scene.placed() || l.traced:
 		case v.scene.Stand && far:
 			m.right = sideCells
 		case v.scene.Stand:
@@ -74,6 +74,13 @@ func Look(s Scene, e Eye, cols, rows int, g canvas.Glyphs, aspect float64) View 
 	// takes no room either.
 	v.scene.cut = s.placed()
 	v.lie()
+	if s.roomy() {
+		far := v
+		v.scene.low = true
+		if v.lie(); v.fit > far.fit*patience {
+			v = far
+		}
+	}
 	if !v.scene.cut && !v.stepping() && v.DotsPerInch() >= bothLines {
 		v.scene.cut = true
 		v.lie()
@@ -85,6 +92,10 @@ func Look(s Scene, e Eye, cols, rows int, g canvas.Glyphs, aspect float64) View 
 	}
 	return v
 }
+
+// patience is how much larger the drawing must get before the pieces are laid
+// out another way.
+const patience = 0.87
 
 // lie places the pieces and fits them in.
 func (v *View) lie() {

@@ -67,8 +67,6 @@ func TestPictures(t *testing.T) {
 		{"standing", Scene{Stand: true}, Eye{}, 60, 24},
 		{"a step: the newest is named with its length", Scene{Piece: pattern.Front, Step: 2, Unit: measure.In}, Eye{}, 78, 12},
 		{"names, no lengths", Scene{Piece: pattern.Front, Step: 2}, Eye{Names: true, Plain: true}, 78, 12},
-		{"on cloth, side by side", Scene{Cloth: &Cloth{Half: 720, Long: 1200, Lengths: 1}}, Eye{}, 78, 18},
-		{"on cloth, one after another", Scene{Cloth: &Cloth{Half: 450, Long: 2200, Lengths: 2, Beside: true}}, Eye{}, 78, 12},
 		{"a place", Scene{Piece: pattern.Front, Spot: &pattern.Place{Piece: pattern.Front, At: geom.Point{X: 245, Y: 190}}, Says: "Side"}, Eye{}, 78, 12},
 	} {
 		c.s.Sheet = sheet()
