@@ -83,21 +83,26 @@ func TestNapIsNeverSaidToSave(t *testing.T) {
 	}
 }
 
-// A lay that cannot be set to the tape is given as it was found.
+// What the tape takes of a lay is some steps, never what a search has found: at
+// none of the widths between 42 and 50 in, where fronts and backs just fit side
+// by side or just do not.
 func TestASearchIsNeverLostToTheTape(t *testing.T) {
 	s := workroom.Draft(job())
-	for wide := 42.0; wide <= 50; wide += 2 {
-		c := lay.DefaultCloth("main", measure.In)
-		c.Width = measure.In.Length(wide)
-		w, err := laid.On(sheets(s), c)
-		require.NoError(t, err)
-		l, err := laid.Solve(w.Problem, lay.Options{Evaluations: 50_000})
-		require.NoError(t, err)
-		require.Empty(t, lay.Verify(w.Problem, l))
-		free := w.Problem
-		free.Cloth.Tape = 0
-		tight, err := lay.Solve(free, lay.Options{Evaluations: 50_000})
-		require.NoError(t, err)
-		require.Less(t, l.Length, tight.Length+30*w.Problem.Cloth.Tape, "%g in", wide)
+	for _, u := range []measure.Unit{measure.In, measure.Cm} {
+		for _, wide := range []float64{42, 115 / 2.54, 48} {
+			c := lay.DefaultCloth("main", u)
+			c.Width = measure.In.Length(wide)
+			w, err := laid.On(sheets(s), c)
+			require.NoError(t, err)
+			l, err := lay.Solve(w.Problem, lay.Options{Evaluations: 50_000})
+			require.NoError(t, err)
+			require.Empty(t, lay.Verify(w.Problem, l))
+			free := w.Problem
+			free.Cloth.Tape = 0
+			tight, err := lay.Solve(free, lay.Options{Evaluations: 50_000})
+			require.NoError(t, err)
+			require.LessOrEqual(t, l.Length, tight.Length+5*w.Problem.Cloth.Tape, "%g in", wide)
+			require.NotZero(t, l.Tape)
+		}
 	}
 }

@@ -14,36 +14,20 @@ type Search struct {
 }
 
 // solve lays a problem for so long; with a length it ends as soon as that is
-// reached.
+// reached, and goes on where the tape then takes too much of it.
 func (s Search) solve(p lay.Problem, enough measure.Length) (lay.Lay, error) {
 	reached := false
 	o := lay.Options{Evaluations: s.Evaluations}
 	o.Stop = func() bool { return reached || s.Stop != nil && s.Stop() }
 	o.Progress = func(l lay.Lay) {
-		// Setting the places to the tape may cost two steps.
 		reached = enough > 0 && lay.Buy(l.Length+2*p.Cloth.Tape, p.Cloth).Needed <= enough
 	}
-	return Solve(p, o)
-}
-
-// Solve is lay.Solve for cloth that is chalked by tape. Where a tight lay cannot
-// be set to the tape, so that only the first one is left, it gives the tight
-// lay as it is: chalk to the nearest mark costs less than a length of cloth.
-func Solve(p lay.Problem, o lay.Options) (lay.Lay, error) {
 	l, err := lay.Solve(p, o)
-	if err != nil || p.Cloth.Tape == 0 || l.Evaluations == 0 {
+	if err != nil || !reached || lay.Buy(l.Length, p.Cloth).Needed <= enough {
 		return l, err
 	}
-	first, err := lay.Shelf(p)
-	if err != nil || l.Length < first.Length {
-		return l, nil //nolint:nilerr // the search found nothing better; what was shown stands
-	}
-	off := p
-	off.Cloth.Tape, o.Progress = 0, nil
-	if tight, err := lay.Solve(off, o); err == nil && tight.Length+4*p.Cloth.Tape < l.Length {
-		return tight, nil
-	}
-	return l, nil
+	reached, o.Progress = false, nil
+	return lay.Solve(p, o)
 }
 
 // part is a shorter search.

@@ -12,7 +12,7 @@ type builder struct {
 	p      *Problem
 	cloth  *Cloth
 	phase  int64 // of the repeat along
-	tape   int64 // step of the tape on which places lie; 0: anywhere
+	grid   grid  // steps on which places lie; 0: anywhere
 	simple [][]Point
 	halves [][]Point // of single pieces that are their own mirror image
 	kinds  *kinds

@@ -356,6 +356,44 @@ func TestPlacesLieOnTheTape(t *testing.T) {
 	require.LessOrEqual(t, solved(t, free).Length, l.Length)
 }
 
+// What the tape takes is a few steps a piece, whatever is laid on whatever
+// cloth; where the cloth is so full that no piece can go aside, it takes none.
+func TestTheTapeTakesAFewStepsAPiece(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := someProblem(t)
+		p.Cloth.Tape = rapid.SampledFrom([]int64{50000, 31750}).Draw(t, "step")
+		o := Options{Evaluations: 4000, Seed: rapid.Uint64().Draw(t, "seed")}
+		l, err := Solve(p, o)
+		require.NoError(t, err)
+		require.Empty(t, Verify(p, l))
+		free := p
+		free.Cloth.Tape = 0
+		tight, err := Solve(free, o)
+		require.NoError(t, err)
+		require.LessOrEqual(t, l.Length, tight.Length+(4+2*int64(p.Pieces()))*p.Cloth.Tape)
+		for i := range l.Placed {
+			require.True(t, l.Tape == 0 || p.onTape(&l.Placed[i], l.Tape))
+		}
+	})
+}
+
+// Two pieces fill the cloth to the step: none can go aside to the tape, and
+// both stay beside each other.
+func TestPiecesThatFillTheClothStaySideBySide(t *testing.T) {
+	width := float64(200) + 0.0371
+	p := Problem{Cloth: Cloth{Width: mm(width, 0).X, Fold: Flat, Tape: 50000}, Items: []Item{
+		{ID: "a", Cut: pattern.Single, Count: 1, Turns: []int{0}, Outline: ringOf(0, 0, 101.0371, 0, 101.0371, 300, 0, 300)},
+		{ID: "b", Cut: pattern.Single, Count: 1, Turns: []int{0}, Outline: ringOf(0, 0, 99, 0, 99, 303, 0, 303)},
+	}}
+	l := solved(t, p)
+	require.Equal(t, int64(303*PerMM), l.Length)
+	require.Zero(t, l.Tape)
+	for _, q := range l.Placed {
+		lo, _ := bounds(q.Outline)
+		require.Zero(t, lo.Y%p.Cloth.Tape, "along, all lie on the tape")
+	}
+}
+
 func TestEveryLayKeepsEveryRule(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := someProblem(t)

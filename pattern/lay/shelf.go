@@ -15,7 +15,7 @@ func Shelf(p Problem) (Lay, error) {
 		return Lay{}, err
 	}
 	b := newBuilder(&p)
-	b.tape = p.Cloth.Tape
+	b.grid = grid{p.Cloth.Tape, p.Cloth.Tape}
 	if _, err := b.plans(); err != nil { // for what it refuses
 		return Lay{}, err
 	}
@@ -50,7 +50,7 @@ func shelf(p *Problem, b *builder) Lay {
 			}
 		}
 	}
-	best.First, best.Tape = true, b.tape
+	best.First, best.Tape = true, p.tapeOf(&best)
 	return best
 }
 

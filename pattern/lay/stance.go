@@ -211,9 +211,10 @@ func (b *builder) gratings(it *Item, m Point, fixed bool) (gx, gy grating) {
 }
 
 // onTape sets the places of a stance to the tape, where no repeat does: its
-// grain line, or else its nearest edge, and its end towards the cut end.
+// grain line, or else its nearest edge, and its end towards the cut end. Where
+// the cloth leaves no whole step across, finer marks do.
 func (b *builder) onTape(st *stance, grain int64, hasGrain bool) {
-	if b.tape == 0 {
+	if b.grid.along == 0 {
 		return
 	}
 	lo, _ := bounds(st.outline)
@@ -221,10 +222,15 @@ func (b *builder) onTape(st *stance, grain int64, hasGrain bool) {
 		grain = lo.X
 	}
 	if st.gx.step == 1 && st.xlo < st.xhi {
-		st.gx = grating{float64(-grain), float64(b.tape)}
+		for _, step := range []int64{b.grid.across, finer(b.grid.across, b.p.Unit)} {
+			if g := (grating{float64(-grain), float64(step)}); step > 1 && g.has(st.xlo, st.xhi) {
+				st.gx = g
+				break
+			}
+		}
 	}
 	if st.gy.step == 1 {
-		st.gy = grating{float64(-lo.Y), float64(b.tape)}
+		st.gy = grating{float64(-lo.Y), float64(b.grid.along)}
 	}
 }
 

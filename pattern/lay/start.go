@@ -27,14 +27,7 @@ func (s *strip) startLay(upright bool) ([]berth, float64) {
 		across = max(startPlaces*manyMembers/s.moving, 9)
 	}
 	places := make([]berth, s.moving)
-	var laid []int
-	length := 0.0
-	for i := s.moving; i < len(s.members); i++ {
-		laid = append(laid, i)
-		if m := &s.members[i]; m.item >= 0 {
-			length = max(length, m.at.y+m.stances[0].down)
-		}
-	}
+	laid, length := s.fixedOnes()
 	for _, i := range order {
 		best, end := berth{}, math.Inf(1)
 		m := &s.members[i]
@@ -60,6 +53,17 @@ func (s *strip) startLay(upright bool) ([]berth, float64) {
 		length = max(length, end)
 	}
 	return places, length
+}
+
+// fixedOnes are the members that do not move, and the length that they take.
+func (s *strip) fixedOnes() (laid []int, length float64) {
+	for i := s.moving; i < len(s.members); i++ {
+		laid = append(laid, i)
+		if m := &s.members[i]; m.item >= 0 {
+			length = max(length, m.at.y+m.stances[0].down)
+		}
+	}
+	return laid, length
 }
 
 // slide moves member i along at x until nothing that is laid overlaps it; it

@@ -196,7 +196,7 @@ func (l *laying) run() error {
 			l.Work = l.Pinned(k)
 		}
 	}
-	found, err := laid.Solve(l.Problem, lay.Options{Evaluations: l.search.Evaluations})
+	found, err := lay.Solve(l.Problem, lay.Options{Evaluations: l.search.Evaluations})
 	if err != nil {
 		return notDone(err)
 	}

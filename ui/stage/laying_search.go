@@ -5,7 +5,6 @@ import (
 
 	"chalkfold/measure"
 	"chalkfold/pattern/geom"
-	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/text"
@@ -51,7 +50,7 @@ func (s *Lay) slice() desk.Ask {
 	}
 	p, stop, version := s.shown.Problem, s.stop, s.version
 	return desk.Ask{For: s.d.Tell(text.LaySearch), Run: func() desk.Answer {
-		l, err := laid.Solve(p, lay.Options{Evaluations: count, Stop: stop.Load})
+		l, err := lay.Solve(p, lay.Options{Evaluations: count, Stop: stop.Load})
 		return desk.Answer{Version: version, What: "search", Err: err, Value: foundLay{l, count, stop, stop.Load()}}
 	}}
 }
