@@ -41,6 +41,7 @@ type Fitting struct {
 	Seen   string
 	Why    string
 	Change []Change
+	Out    bool // taken back; kept so that it can be made again
 }
 
 // Change is one input that a fitting changed.

@@ -18,7 +18,7 @@ func DressChoices() []pattern.Choice {
 	for _, part := range [][]pattern.Choice{
 		shapeChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
-		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, closureChoices, facingKinds,
+		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds,
 	} {
 		all = append(all, part...)
 	}

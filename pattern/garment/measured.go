@@ -47,10 +47,10 @@ func backLevels() bench.Step {
 		Why:     measure.Tell("Every width lies on a level of her body, so the levels come first. Half a back is drawn; the other half is its mirror."),
 		Slip:    measure.Tell("Counting the waist from the top line. The nape lies {3/4 in} lower, and the back length starts there."),
 		Needs:   []measure.ID{measure.BackNeckToWaist, measure.WaistToHip},
-		Choices: []pattern.ChoiceID{"length"},
+		Choices: []pattern.ChoiceID{"length", detail.HemLevelBack},
 		Draw: func(p *bench.Pen) {
 			waist := p.Sum(rule.BackWaist(p.K))
-			hip, hem := rule.BackHip(p.K).Result(), p.K.Length("length")
+			hip, hem := rule.BackHip(p.K).Result(), p.K.Length("length")-raised(p.K, theBack)
 			p.Do("Rule the centre line and the top line square to it. Down the centre line mark the waist at {}, the hip at {} and the hem at {}.", waist, hip, hem)
 			p.Slip(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist)),
 				"That is the back length from the top line: the nape lies {3/4 in} below it.")
@@ -178,7 +178,7 @@ func frontLevels() bench.Step {
 		Why:     measure.Tell("The front runs over the bust, so it needs more length than the back. The side dart takes that length up again at the seam."),
 		Slip:    measure.Tell("Using the back's levels on the front and then sewing a dart: the front side comes out too short."),
 		Needs:   []measure.ID{measure.SideNeckToWaist, measure.BackNeckToWaist, measure.WaistToHip},
-		Choices: []pattern.ChoiceID{"length"},
+		Choices: []pattern.ChoiceID{"length", detail.HemLevelFront},
 		Draw: func(p *bench.Pen) {
 			surplus := rule.FrontSurplus(p.K)
 			if surplusImpossible(p, surplus.Result()) {
@@ -186,7 +186,7 @@ func frontLevels() bench.Step {
 			}
 			d := p.Sum(rule.DartIntake(p.K))
 			p.Because(rule.DartIntakeWhy(p.K))
-			waist, hip, hem := rule.BackWaist(p.K).Result()+d, rule.BackHip(p.K).Result()+d, p.K.Length("length")+d
+			waist, hip, hem := rule.BackWaist(p.K).Result()+d, rule.BackHip(p.K).Result()+d, p.K.Length("length")+d-raised(p.K, theFront)
 			p.Do("Rule the fold and the top line square to it. Down the fold mark the waist at {}, the hip at {} and the hem at {}: each {} lower than on the back.", waist, hip, hem, d)
 			p.Slip(measure.Measured("front length", p.K.Body(measure.SideNeckToWaist)).Minus(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist))),
 				"The nape lies {3/4 in} below the top line; that is to be taken off as well.")
@@ -279,7 +279,7 @@ func opening() bench.Step {
 		If:      func(k pattern.Known) bool { return usualBack(k) },
 		Draw: func(p *bench.Pen) {
 			end := p.Sum(detail.ZipEnd(p.K))
-			slit, hem := p.K.Length("slit_height"), p.K.Length("length")
+			slit, hem := p.K.Length("slit_height"), p.K.Length("length")-raised(p.K, theBack)
 			p.Slip(rule.BackWaist(p.K), "That is the waist: a zip that ends there does not let the hips through.")
 			p.Slip(rule.BackHip(p.K), "That is the hip line itself; the zip may end a little above it.")
 			if openingImpossible(p, slit, false) {

@@ -18,7 +18,7 @@ func otherHems(h half) []bench.Step {
 		Why:     measure.Tell("The side hangs straight down from the hip, so the hem is level of itself."),
 		Slip:    measure.Tell("Narrowing it all the same: a straight skirt opens her step without help."),
 		Needs:   levelNeeds(h, measure.WaistToHip),
-		Choices: []pattern.ChoiceID{"length", "skirt_line"},
+		Choices: hemLevels(h, "length", "skirt_line"),
 		Uses:    h.uses("hip", "hem_centre"),
 		If:      func(k pattern.Known) bool { return detail.SkirtLine(k) == detail.StraightSkirt },
 		Draw:    func(p *bench.Pen) { drawHem(p, h) },
@@ -27,13 +27,14 @@ func otherHems(h half) []bench.Step {
 	flared.Title = "Hem, A-line"
 	flared.Why = measure.Tell("The slanting side is as long as the centre, so it ends higher. Turned square to the side the hem hangs level all round.")
 	flared.Slip = measure.Tell("Ruling the hem to the side: sewn together the two sides make a point there.")
-	flared.Choices = []pattern.ChoiceID{"length", "skirt_line", "hem_flare"}
+	flared.Choices = hemLevels(h, "length", "skirt_line", "hem_flare")
 	flared.If = func(k pattern.Known) bool { return detail.SkirtLine(k) == detail.ALineSkirt }
 	return []bench.Step{straight, flared}
 }
 
 func drawHem(p *bench.Pen, h half) {
-	at, centre := p.At(h.id("hip")), p.At(h.id("hem_centre"))
+	at := p.At(h.id("hip"))
+	centre, higher := evenHem(p, h)
 	more := -detail.HemNarrower(p.K)
 	x := p.Sum(measure.Drawn("hip width", measure.Length(at.X)).Plus(measure.Of("flare", more)))
 	if more.MM() >= (centre.Y-at.Y)/3 || more > rule.In(4) || more < 0 {
@@ -48,11 +49,11 @@ func drawHem(p *bench.Pen, h half) {
 	p.Point("hem_side", side)
 	if more == 0 {
 		p.Do("Measure {} out and {} down, and mark the hem at the side; rule it to the hem at the "+h.centre+".", x, measure.Length(side.Y))
-		p.Draw("hem", geom.Lines(side, centre), pattern.RoleStitch)
+		p.Draw("hem", detail.LevelledHem(geom.Lines(side, centre), higher), pattern.RoleStitch)
 		return
 	}
 	p.Do("Measure {} out and {} down, and mark the hem at the side. Rule it to the hem at the "+h.centre+", and over its last {2 in} curve it square to the side.", x, measure.Length(side.Y))
-	p.Draw("hem", detail.FlaredHem(side, at, centre), pattern.RoleStitch)
+	p.Draw("hem", detail.LevelledHem(detail.FlaredHem(side, at, centre), higher), pattern.RoleStitch)
 }
 
 // openingText is what the step says of one kind of opening, with and without

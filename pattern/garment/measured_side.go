@@ -92,11 +92,12 @@ func hem(h half) bench.Step {
 		Why:     measure.Tell("The seam from hip to hem is as long as the centre from hip to hem, so the hem hangs level."),
 		Slip:    measure.Tell("Ruling the hem straight across under a slanting side: it dips there."),
 		Needs:   levelNeeds(h, measure.WaistToHip),
-		Choices: []pattern.ChoiceID{"length", "hem_peg"},
+		Choices: hemLevels(h, "length", "hem_peg"),
 		Uses:    h.uses("hip", "hem_centre"),
 		If:      func(k pattern.Known) bool { return detail.SkirtLine(k) == detail.PeggedSkirt },
 		Draw: func(p *bench.Pen) {
-			at, centre := p.At(h.id("hip")), p.At(h.id("hem_centre"))
+			at := p.At(h.id("hip"))
+			centre, higher := evenHem(p, h)
 			peg := p.K.Length("hem_peg")
 			x := p.Sum(measure.Drawn("hip width", measure.Length(at.X)).Minus(measure.Of("peg", peg)))
 			if math.Abs(peg.MM()) >= (centre.Y-at.Y)/3 || x < rule.In(2) {
@@ -114,7 +115,7 @@ func hem(h half) bench.Step {
 			}
 			p.Do("Measure {} out and {} down, and mark the hem at the side; join it to the hem at the "+h.centre+".", x, measure.Length(side.Y))
 			p.Point("hem_side", side)
-			p.Draw("hem", geom.Lines(side, centre), pattern.RoleStitch)
+			p.Draw("hem", detail.LevelledHem(geom.Lines(side, centre), higher), pattern.RoleStitch)
 		},
 	}
 }

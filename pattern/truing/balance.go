@@ -149,7 +149,7 @@ var hemLevel = Check{
 			if k, ok := s.Point(id, "knee"); ok && k.Y > h.Y && k.Y < e.Y {
 				side = h.Dist(k) + k.Dist(e)
 			}
-			centre := at(s, id, "hem_centre").Y - h.Y
+			centre := at(s, id, "hem_centre").Y - h.Y + levelled(s, id).MM()
 			f := within(pairPass).compare("hem_level", measure.Length(side), measure.Length(centre))
 			f.Where = on(id, e)
 			f.Says = measure.Tell("{} and {}, side and centre from the hip down.", measure.Length(side), measure.Length(centre))
@@ -165,6 +165,19 @@ var hemLevel = Check{
 		}
 		return one(worst)
 	},
+}
+
+// levelled is what a hem lies higher at the centre than at the side because a
+// fitting wanted it so.
+func levelled(s *pattern.Sheet, id pattern.PieceID) measure.Length {
+	if byThumb(s) {
+		return 0
+	}
+	centre := s.Length("hem_level_front")
+	if id == pattern.Back {
+		centre = s.Length("hem_level_back")
+	}
+	return centre - s.Length("hem_level_side")
 }
 
 func upDown(d measure.Length) string {

@@ -249,6 +249,9 @@ func (r *reader) fittings() {
 				f.Change = append(f.Change, pattern.Change{Input: key, By: by})
 			}
 		}
+		if v, ok := t["out"]; ok {
+			f.Out, _ = r.bool(v, at[0], at[1], "out")
+		}
 		r.job.Fittings = append(r.job.Fittings, f)
 	}
 }

@@ -175,6 +175,9 @@ func fittingLeaves(f pattern.Fitting, path ...string) []leaf {
 		w.add(quoted(c.By), at("change", c.Input)...)
 	}
 	w.words(f.Why, at("why")...)
+	if f.Out {
+		w.add("true", at("out")...)
+	}
 	return w.all
 }
 

@@ -11,6 +11,7 @@ var commands = []func(*world) *cobra.Command{
 	outlineCommand,
 	checkCommand,
 	compareCommand,
+	fitCommand,
 	exportCommand,
 	layCommand,
 	classCommand,
