@@ -26,5 +26,6 @@ const (
 	groupLegs    = "head and legs"
 )
 
-// forDress marks what a dress needs, or is better for.
-var forDress = []string{"dress"}
+// forDress marks what a dress needs, or is better for, and what else hangs
+// from the shoulders.
+var forDress = []string{"dress", "top", "shift", "tunic"}

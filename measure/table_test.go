@@ -62,7 +62,7 @@ func TestTheDressNeeds(t *testing.T) {
 	var needs, helps []ID
 	for _, m := range All() {
 		if len(m.NeededFor) > 0 {
-			require.Equal(t, []string{"dress"}, m.NeededFor)
+			require.Equal(t, []string{"dress", "top", "shift", "tunic"}, m.NeededFor)
 			require.Empty(t, m.UsefulFor)
 			needs = append(needs, m.ID)
 		}

@@ -107,6 +107,9 @@ const (
 	Garment  ChoiceID = "garment"
 	Method   ChoiceID = "method"
 	Dress             = "dress"
+	Top               = "top"
+	Shift             = "shift"
+	Tunic             = "tunic"
 	Measured          = "measured"
 	Thumb             = "thumb"
 )

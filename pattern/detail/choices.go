@@ -11,10 +11,10 @@ var (
 	onlyThumb    = []string{pattern.Thumb}
 )
 
-// DressChoices are the choices of the dress in the order in which they are
-// shown. Those that hang on a drawn line stand in files of their own.
-func DressChoices() []pattern.Choice {
-	var all []pattern.Choice
+// choices are those of a garment that hangs from the shoulders. Those that
+// hang on a drawn line stand in files of their own.
+func choices() choiceList {
+	var all choiceList
 	for _, part := range [][]pattern.Choice{
 		shapeChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
@@ -69,7 +69,7 @@ func waits(k pattern.Known, ids ...measure.ID) []measure.ID {
 var shapeChoices = []pattern.Choice{
 	{
 		ID: pattern.Garment, Title: "Garment", Says: "What is drafted.", Group: "Shape", Kind: pattern.KindPick,
-		Options: []pattern.Option{{Value: pattern.Dress, Title: "Dress", Says: "A sleeveless dress in one piece, zip behind, opening at the hem."}},
+		Options: garmentOptions,
 		Default: pick(pattern.Dress),
 	},
 	{
@@ -86,11 +86,14 @@ var shapeChoices = []pattern.Choice{
 			if w := waits(k, measure.BackNeckToWaist); w != nil {
 				return pattern.Default{Waits: w}
 			}
+			if d, other := shorterLength(k); other {
+				return d
+			}
 			work, why := rule.Length.Pick(k)
 			_, own := k.Measured(measure.WaistToKnee)
 			return pattern.Default{Value: pattern.LengthValue(work.Result()), Sum: work, Because: why, Proposed: !own}
 		},
-		Limits: between(26, 58),
+		Limits: lengthLimits,
 	},
 }
 

@@ -63,7 +63,7 @@ func Walking(k pattern.Known) (rule.Walk, bool) {
 }
 
 var openingChoices = []pattern.Choice{{
-	ID: "slit_height", Title: "Hem opening", Says: "How high the centre back stays open above the finished hem, to walk.",
+	ID: "slit_height", Title: "Hem opening", Says: "How high the hem stays open above its finished edge, to walk.",
 	Group: "Opening", Kind: pattern.KindLength,
 	After: []pattern.ChoiceID{"length", "ease_hip", "hem_peg", "back_neck_depth", "skirt_line", "hem_flare", "hem_opening", "closure", "back_neckline", "funnel_rise"},
 	Default: func(k pattern.Known) pattern.Default {
@@ -73,6 +73,9 @@ var openingChoices = []pattern.Choice{{
 			return d
 		}
 		usual := UsualOpening(k)
+		if HemOpening(k) == SideSlits {
+			return pattern.Default{Value: pattern.LengthValue(usual), Because: measure.Tell("{3 in} on a top; else they begin {1 in} below the hip line, and are no higher than {12 in}; common practice.")}
+		}
 		d.Value = pattern.LengthValue(usual)
 		w, ok := Walking(k)
 		if !ok || usual == 0 {

@@ -20,7 +20,7 @@ func Closure(k pattern.Known) string { return picked(k, "closure", ZipBehind) }
 // BackOnFold says that nothing opens or shapes the centre back, so that it
 // is cut on the fold.
 func BackOnFold(k pattern.Known) bool {
-	return Closure(k) != ZipBehind && HemOpening(k) == NoOpening && WaistShaping(k) != ShapedBack
+	return Closure(k) != ZipBehind && !BackOpens(k) && WaistShaping(k) != ShapedBack
 }
 
 // sideZipBelow is how far below the waist a side zip ends (common practice,

@@ -46,6 +46,7 @@ const (
 	VentOpening   = "vent"
 	KickPleat     = "kick_pleat"
 	InvertedPleat = "inverted"
+	SideSlits     = "side_slits"
 )
 
 // HemOpening is how the hem opens; by thumb it is a slit.
@@ -57,6 +58,8 @@ func UsualOpening(k pattern.Known) measure.Length {
 	switch HemOpening(k) {
 	case NoOpening:
 		return 0
+	case SideSlits:
+		return SideSlitHeight(k)
 	case VentOpening:
 		return rule.In(7)
 	case KickPleat:
@@ -65,6 +68,33 @@ func UsualOpening(k pattern.Known) measure.Length {
 		return rule.In(9)
 	}
 	return usualOpening
+}
+
+// belowHip is how far below the hip line slits in the sides begin (common
+// practice, no source).
+const belowHip = measure.Inch
+
+// SideSlitTop is how far below the waist slits in the sides may begin at the
+// highest (common practice, no source).
+const SideSlitTop = 4 * measure.Inch
+
+// SideSlitHeight is the usual height of slits in the sides: they begin below
+// the hip line, and on a long garment are no higher than shows.
+func SideSlitHeight(k pattern.Known) measure.Length {
+	if !k.Has(measure.BackNeckToWaist, measure.WaistToHip) {
+		return usualOpening
+	}
+	if k.Garment == pattern.Top {
+		return 3 * measure.Inch
+	}
+	room := k.Length("length") - rule.BackHip(k).Result() - belowHip
+	return max(0, min(room, rule.In(12))).Down(measure.Inch / 2)
+}
+
+// BackOpens says that the hem opens at the centre back.
+func BackOpens(k pattern.Known) bool {
+	o := HemOpening(k)
+	return o != NoOpening && o != SideSlits
 }
 
 // VentWidth is what a vent extends: an overlap of 1 1/2 and 1/2 to turn in

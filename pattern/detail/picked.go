@@ -20,7 +20,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"waist_shaping": {NoWaistShaping, FisheyeWaist, TwoBackWaist, ShapedBack},
 	"panel_seam":    {NoPanel, ShoulderPanel, ArmholePanel},
 	"skirt_line":    {PeggedSkirt, StraightSkirt, ALineSkirt},
-	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat},
+	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat, SideSlits},
 	"closure":       {ZipBehind, ZipSide, NoClosure},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},
 }

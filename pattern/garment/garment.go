@@ -26,15 +26,37 @@ type Method struct {
 // All lists every garment.
 func All() []Garment { return garments }
 
-var garments = []Garment{{
-	ID: pattern.Dress, Title: "Dress",
-	Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
-	Choices: detail.DressChoices(),
-	Methods: map[string]Method{
-		pattern.Measured: {Needs: measuredNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured},
-		pattern.Thumb:    {Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb},
+var (
+	byMeasure = Method{Needs: measuredNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured}
+	byThumb   = Method{Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb}
+)
+
+var garments = []Garment{
+	{
+		ID: pattern.Dress, Title: "Dress",
+		Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
+		Choices: detail.DressChoices(),
+		Methods: map[string]Method{pattern.Measured: byMeasure, pattern.Thumb: byThumb},
 	},
-}}
+	{
+		ID: pattern.Top, Title: "Top",
+		Says:    "A sleeveless top to just below the hip: the dress's own bodice, zip behind, faced neck and armholes.",
+		Choices: detail.TopChoices(),
+		Methods: map[string]Method{pattern.Measured: byMeasure},
+	},
+	{
+		ID: pattern.Shift, Title: "Shift",
+		Says:    "A loose sleeveless dress that is pulled on: a slit in the neck, front and back on the fold, straight from the hip.",
+		Choices: detail.ShiftChoices(),
+		Methods: map[string]Method{pattern.Measured: byMeasure},
+	},
+	{
+		ID: pattern.Tunic, Title: "Tunic",
+		Says:    "A half-loose sleeveless tunic to above the knee, pulled on by a slit in the neck, open in the sides below the hip.",
+		Choices: detail.TunicChoices(),
+		Methods: map[string]Method{pattern.Measured: byMeasure},
+	},
+}
 
 var measuredNeeds = []measure.ID{
 	measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop, measure.BustGirth, measure.WaistGirth,

@@ -28,7 +28,7 @@ func measuredSteps() []bench.Step {
 	s = append(s, sideSteps(theFront)...)
 	s = append(s, dartSteps()...)
 	s = append(s, frontSide()...)
-	s = append(s, frontWaistDart())
+	s = append(s, frontWaistDart(), sideSlit(theBack), sideSlit(theFront))
 	for _, h := range []half{theBack, theFront} {
 		s = append(s, facingSteps(h)...)
 		s = append(s, wholeFacing(h))
@@ -79,13 +79,14 @@ func levels(p *bench.Pen, waist, hip, hem measure.Length) {
 }
 
 func hemTooHigh(p *bench.Pen, hem, hip measure.Length) bool {
-	if hem-hip >= rule.In(3) {
+	least := detail.LeastSkirt(p.K)
+	if hem-hip >= least {
 		return false
 	}
 	p.Refuse(pattern.Refused{
 		Code: "R8", Input: "length",
-		Says: measure.Tell("the hem at {} lies less than {3 in} below the hip line at {}; there is no skirt to draw", hem, hip),
-		Cure: measure.Tell("a length of {} or more", hip+rule.In(3)),
+		Says: measure.Tell("the hem at {} lies less than {} below the hip line at {}; there is no skirt to draw", hem, least, hip),
+		Cure: measure.Tell("a length of {} or more", hip+least),
 	})
 	return true
 }

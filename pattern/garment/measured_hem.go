@@ -102,6 +102,15 @@ func usualBack(k pattern.Known) bool {
 	return detail.HemOpening(k) == detail.SlitOpening && !backShaped(k) && detail.Closure(k) == detail.ZipBehind
 }
 
+// backOpening is how the hem opens behind; slits in the sides leave the
+// centre back closed.
+func backOpening(k pattern.Known) string {
+	if !detail.BackOpens(k) {
+		return detail.NoOpening
+	}
+	return detail.HemOpening(k)
+}
+
 func otherOpening(kind string, zip bool) bench.Step {
 	text := openingTexts[kind]
 	title, why, do := text.title, text.why, text.do
@@ -124,7 +133,7 @@ func otherOpening(kind string, zip bool) bench.Step {
 			return nil
 		},
 		If: func(k pattern.Known) bool {
-			return detail.HemOpening(k) == kind && (detail.Closure(k) == detail.ZipBehind) == zip && !usualBack(k)
+			return backOpening(k) == kind && (detail.Closure(k) == detail.ZipBehind) == zip && !usualBack(k)
 		},
 		Draw: func(p *bench.Pen) { drawOpening(p, kind, do) },
 	}
@@ -137,6 +146,9 @@ func otherOpening(kind string, zip bool) bench.Step {
 func drawOpening(p *bench.Pen, kind, do string) {
 	end, zip := detail.ZipEnd(p.K), detail.Closure(p.K) == detail.ZipBehind
 	height, hem := p.K.Length("slit_height"), p.At("back.hem_centre")
+	if kind == detail.NoOpening {
+		height = 0
+	}
 	top := hem.Y - height.MM()
 	ext, extended := detail.OpeningExtension(kind, hem, top, p.K.Length("pleat_depth"))
 	if kind != detail.NoOpening && openingImpossible(p, height, extended) {
@@ -253,7 +265,7 @@ const (
 )
 
 // opens says whether the hem opens at the centre back.
-func (c cutter) opens() bool { return detail.HemOpening(c.s.Known) != detail.NoOpening }
+func (c cutter) opens() bool { return detail.BackOpens(c.s.Known) }
 
 // centreSides are hem and centre back, from the side up to the neck.
 func (c cutter) centreSides(line geom.Path) []bench.Side {

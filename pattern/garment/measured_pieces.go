@@ -113,9 +113,9 @@ func (c cutter) front() pattern.Piece {
 	}
 	hem := c.line("front.hem")
 	_, top, corner := c.necks(theFront, c.line("front.neck"), 0, "")
+	sides = append(sides, c.openSides(theFront, lower)...)
 	sides = append(
 		sides,
-		lower,
 		bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch},
 		bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), top), Corner: corner, Role: pattern.RoleFold},
 	)
@@ -124,6 +124,7 @@ func (c cutter) front() pattern.Piece {
 	c.commonMarks(&p, theFront, 1)
 	c.waistDarts(&p, theFront)
 	c.sideZipNotches(&p, 1)
+	c.slitNotch(&p, theFront)
 	return p
 }
 
@@ -197,13 +198,10 @@ func legEnd(tip, leg geom.Point, cut geom.Path) geom.Point {
 
 func (c cutter) back() pattern.Piece {
 	k := c.s.Known
-	sides := append(
-		c.upperSides(theBack),
-		bench.Side{
-			Name: "side", Stitch: c.line("back.side"), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored,
-			SewnTo: pattern.EdgeRef{Piece: pattern.Front, Edge: "side"}, Role: pattern.RoleStitch,
-		},
-	)
+	sides := append(c.upperSides(theBack), c.openSides(theBack, bench.Side{
+		Name: "side", Stitch: c.line("back.side"), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored,
+		SewnTo: pattern.EdgeRef{Piece: pattern.Front, Edge: "side"}, Role: pattern.RoleStitch,
+	})...)
 	cut := pattern.Pair
 	if detail.BackOnFold(k) {
 		cut = pattern.OnFold
@@ -212,6 +210,7 @@ func (c cutter) back() pattern.Piece {
 	c.commonMarks(&p, theBack, 2)
 	c.waistDarts(&p, theBack)
 	c.sideZipNotches(&p, 2)
+	c.slitNotch(&p, theBack)
 	c.backMarks(&p)
 	return p
 }

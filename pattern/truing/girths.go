@@ -25,7 +25,7 @@ var waistGirth = Check{
 		front, back := spareOf(s, pattern.Front), spareOf(s, pattern.Back)
 		darts := waistDarts(s)
 		out := one(girthFinding(s, "waist_girth", "waist", measure.WaistGirth, "ease_waist", 2*(front+back-darts)))
-		if spare := max(front, back) - darts/2; spare > spareMost+slack {
+		if spare := max(front, back) - darts/2; spare > spareMost+slack && !hangsLoose(s) {
 			out = append(out, waistSpare(s, out[0], spare, 2*(front+back-darts)))
 		}
 		if f, out2 := waistOut(s); out2 {
@@ -105,6 +105,11 @@ func waistDarts(s *pattern.Sheet) measure.Length {
 	front, _ := s.Dimension(pattern.Front, "waist_darts")
 	back, _ := s.Dimension(pattern.Back, "waist_darts")
 	return front.Length + back.Length
+}
+
+// hangsLoose says that the garment is not meant to follow the waist.
+func hangsLoose(s *pattern.Sheet) bool {
+	return s.Garment == pattern.Shift || s.Garment == pattern.Tunic
 }
 
 func waistSpare(s *pattern.Sheet, round pattern.Finding, spare, whole measure.Length) pattern.Finding {

@@ -122,7 +122,10 @@ const (
 	bareFail  = 1.5 * inch
 	bareLeast = 2.5 * inch // covers a bra strap (common practice)
 	slitClear = 6 * inch   // unbroken seam above an opening (common practice)
-	slitMost  = 9.5 * inch // higher is not for the office (common practice)
+	// sideSlitClear is what slits in the sides keep below the waist (common
+	// practice, no source).
+	sideSlitClear = 6 * inch
+	slitMost      = 9.5 * inch // higher is not for the office (common practice)
 )
 
 // Cutting.

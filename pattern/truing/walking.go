@@ -88,6 +88,9 @@ func slitOf(s *pattern.Sheet) measure.Length {
 
 func closedHem(s *pattern.Sheet) bool { return !byThumb(s) && s.Pick("hem_opening") == "none" }
 
+// sideSlits says that the hem opens in both sides, not behind.
+func sideSlits(s *pattern.Sheet) bool { return !byThumb(s) && s.Pick("hem_opening") == "side_slits" }
+
 // laidOver says that cloth is added at the opening: it cannot be of no
 // height.
 func laidOver(s *pattern.Sheet) bool {
@@ -133,11 +136,17 @@ var slitHeight = Check{
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		w, known, _ := walkOf(s)
 		slit := slitOf(s)
-		most := min(w.HipAbove-slitClear, w.ZipAbove-slitClear, slitMost)
+		most, room := min(w.HipAbove-slitClear, w.ZipAbove-slitClear, slitMost), w.MostOpening()
+		top := min(w.ZipAbove, w.HipAbove)
+		if sideSlits(s) { // no zip stands above them, and they may show
+			top = w.HipAbove + measure.Length(at(s, pattern.Back, "hip").Y-at(s, pattern.Back, "waist").Y)
+			most = top - sideSlitClear
+			room = most
+		}
 		f := pattern.Finding{Verdict: pattern.Pass, Got: slit.MM(), Want: most.MM(), Input: ""}
-		top := at(s, pattern.Back, "hem_centre")
-		top.Y -= slit.MM()
-		f.Where = on(pattern.Back, top)
+		place := at(s, pattern.Back, "hem_centre")
+		place.Y -= slit.MM()
+		f.Where = on(pattern.Back, place)
 		f.Says = measure.Tell("{} and {} at most.", slit, max(0, most))
 		var least measure.Length
 		if known {
@@ -146,9 +155,9 @@ var slitHeight = Check{
 			f.Says = measure.Tell("{} and {} at least for a step of {}.", slit, least, w.Step)
 		}
 		switch {
-		case slit >= min(w.ZipAbove, w.HipAbove)-slack:
+		case slit >= top-slack:
 			f.Code, f.Verdict = "slit_high", pattern.Fail
-			f.Says = measure.Tell("{} and {}: the slit runs into the zip or past the hip line.", slit, min(w.ZipAbove, w.HipAbove))
+			f.Says = measure.Tell("{} and {}: the slit runs into the zip or past the hip line.", slit, top)
 		case slit > most+slack:
 			f.Code, f.Verdict = "slit_high", pattern.Advise
 			f.Says = measure.Tell("{} and {}: the slit comes too near to the zip or the seat.", slit, max(0, most))
@@ -158,7 +167,7 @@ var slitHeight = Check{
 		default:
 			return one(f)
 		}
-		cureHeight(s, &f, least, w.MostOpening())
+		cureHeight(s, &f, least, room)
 		return one(f)
 	},
 }

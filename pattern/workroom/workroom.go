@@ -141,6 +141,9 @@ func notes(s *pattern.Sheet) []measure.Sentence {
 			out = append(out, measure.Tell("{} is chosen; the method {} does not use it. It is kept.", title, methodName(s.Method)))
 		}
 	}
+	if m := s.Job.Style.Method(); m != s.Method {
+		out = append(out, measure.Tell("The method {} is chosen; this garment is drafted by measure. It is kept.", methodName(m)))
+	}
 	if n := s.Job.Left.Len(); n > 0 {
 		out = append(out, measure.Tell("Her left side differs in "+counted(n, "measurement")+". The right side is drafted; the left is kept."))
 	}

@@ -18,12 +18,8 @@ func choicesCommand(w *world) *cobra.Command {
 		Use: "choices", Short: "every style choice with default and limits", Args: wants(0, 0, "argument"),
 		Long: "Lists the style choices of a garment. Defaults and limits are those of a body\nof which nothing is known; with measures in a session they follow the body.",
 		RunE: func(*cobra.Command, []string) error {
-			if !contains(garmentIDs(), garment) {
-				works := "write " + strings.Join(garmentIDs(), " or ")
-				if like := session.Nearest(garment, garmentIDs()); like != "" {
-					works = "did you mean " + like + "?"
-				}
-				return refuse("--garment", measure.Quoted(garment), "there is no such garment", works)
+			if err := knownGarment(garment); err != nil {
+				return err
 			}
 			if options := methodNames(garment); !contains(options, method) {
 				return refuse("--method", measure.Quoted(method), "there is no such method", "write "+strings.Join(options, " or "))
@@ -43,6 +39,18 @@ func choicesCommand(w *world) *cobra.Command {
 	w.completes(c, "garment", garmentIDs()...)
 	w.completes(c, "method", methodNames(pattern.Dress)...)
 	return w.share(c, flagUnit|flagJSON)
+}
+
+// knownGarment refuses a garment that there is not.
+func knownGarment(id string) error {
+	if contains(garmentIDs(), id) {
+		return nil
+	}
+	works := "write " + strings.Join(garmentIDs(), " or ")
+	if like := session.Nearest(id, garmentIDs()); like != "" {
+		works = "did you mean " + like + "?"
+	}
+	return refuse("--garment", measure.Quoted(id), "there is no such garment", works)
 }
 
 func garmentIDs() []string {

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io/fs"
 	"os"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -16,13 +17,20 @@ import (
 
 func newCommand(w *world) *cobra.Command {
 	var from string
+	kind := pattern.Dress
 	c := &cobra.Command{
 		Use: "new FILE", Short: "a session file to fill in, or a copy of one", Args: wants(1, 1, "file name"),
 		Long:    "Writes a session with every measurement of the garment as a commented line.\nWith --from it is a copy of that session, comments and unknown keys included.\nFILE - writes to standard output.",
 		Example: "  chalkfold new four.chalkfold.toml --unit cm\n  chalkfold new five.chalkfold.toml --from four.chalkfold.toml",
 		RunE: func(c *cobra.Command, args []string) error {
-			text := session.Template(pattern.Dress, pattern.Measured, w.inUnit(measure.In))
+			if err := knownGarment(kind); err != nil {
+				return err
+			}
+			text := session.Template(kind, pattern.Measured, w.inUnit(measure.In))
 			if c.Flags().Changed("from") {
+				if c.Flags().Changed("garment") {
+					return refuse("--garment", measure.Quoted(kind), "with --from the garment is copied too", "leave one of the two out")
+				}
 				var err error
 				if text, err = w.copyOf(from); err != nil {
 					return err
@@ -36,6 +44,8 @@ func newCommand(w *world) *cobra.Command {
 		},
 	}
 	c.Flags().StringVar(&from, "from", "", "the session to copy")
+	c.Flags().StringVar(&kind, "garment", pattern.Dress, "the garment: "+strings.Join(garmentIDs(), ", "))
+	w.completes(c, "garment", garmentIDs()...)
 	if err := c.RegisterFlagCompletionFunc("from", sessions); err != nil {
 		panic("shell: new has no option from")
 	}
