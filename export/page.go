@@ -68,6 +68,7 @@ func square(at geom.Point, side float64, says string) []Item {
 // methods are the drafting methods as the paper names them.
 var methods = map[string]string{
 	pattern.Measured: "Method: drafted from her measurements",
+	pattern.Direct:   "Method: drafted as a block by direct measure",
 	pattern.Thumb:    "Method: drafted by the rule of thumb",
 }
 

@@ -37,7 +37,7 @@ func ways(id ID) []way {
 	case NeckBaseGirth, BackNeckToFloor, WaistToFloor, WristGirth, ArmLength, ThighGirth:
 		return []way{fitted(id, "")}
 	case ShoulderLength:
-		return []way{fitted(id, "; hardly better than the middle, so take it")}
+		return []way{fitted(id, "; hardly better than the middle, so take it"), shoulderLine}
 	case NeckGirth:
 		return []way{fitted(id, ""), share(NeckBaseGirth, 1/1.126, 11, sourceSurvey)}
 	case BackNeckToWaist:

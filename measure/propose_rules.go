@@ -100,6 +100,21 @@ func halfOfBack(b Body) (Proposal, bool) {
 	return memory(back.Over(2), wider(15, s/2))
 }
 
+// shoulderLine is the straight line that neck, width and drop make.
+func shoulderLine(b Body) (Proposal, bool) {
+	neck, s, ok := known(b, NeckBaseGirth)
+	width, t, also := known(b, AcrossShoulders)
+	drop, u, too := known(b, ShoulderDrop)
+	if !ok || !also || !too {
+		return Proposal{}, false
+	}
+	out := width.Over(2).Minus(neck.Over(6)).Minus(Fixed(Inch / 2))
+	if out.Result() <= 0 {
+		return Proposal{}, false
+	}
+	return memory(Hypot(out, drop), wider(s/6, wider(t/2, u)))
+}
+
 func backFromBone(b Body) (Proposal, bool) {
 	back, s, ok := known(b, BackNeckToWaist)
 	drop, t, also := known(b, ShoulderDrop)

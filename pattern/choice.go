@@ -31,10 +31,14 @@ type Default struct {
 	Waits    []measure.ID     // what must be known first; then there is no value yet
 }
 
-// UsedBy says whether the method uses this choice.
+// UsedBy says whether the method uses this choice. The direct block goes on
+// as the measured dress does, so it uses all that the measured method uses.
 func (c Choice) UsedBy(method string) bool {
 	if len(c.Methods) == 0 {
 		return true
+	}
+	if method == Direct {
+		method = Measured
 	}
 	for _, m := range c.Methods {
 		if m == method {

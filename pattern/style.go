@@ -112,6 +112,7 @@ const (
 	Tunic             = "tunic"
 	Measured          = "measured"
 	Thumb             = "thumb"
+	Direct            = "direct"
 )
 
 // Garment is the chosen garment, the dress if none was chosen.

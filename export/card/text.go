@@ -132,6 +132,8 @@ func title(c Card) string {
 		parts = append(parts, "drafted by rule of thumb")
 	case pattern.Measured:
 		parts = append(parts, "drafted by measure")
+	case pattern.Direct:
+		parts = append(parts, "drafted as a direct block")
 	default:
 		parts = append(parts, c.Method)
 	}

@@ -63,6 +63,8 @@ func method(m string) string {
 	switch m {
 	case pattern.Measured:
 		return "from measurements"
+	case pattern.Direct:
+		return "as a block by direct measure"
 	case pattern.Thumb:
 		return "by the rule of thumb"
 	}

@@ -82,6 +82,8 @@ func MethodWords(m string) string {
 	switch m {
 	case pattern.Measured:
 		return "drafted from her measurements"
+	case pattern.Direct:
+		return "drafted as a block by direct measure"
 	case pattern.Thumb:
 		return "drafted by the rule of thumb"
 	}

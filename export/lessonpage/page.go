@@ -79,7 +79,7 @@ var mixed = regexp.MustCompile(`(\d) (\d+/\d)`)
 // sentence is a text whose numbers do not break.
 func sentence(s string) string { return mixed.ReplaceAllString(words(s), "$1\u00a0$2") }
 
-var methodWords = map[string]string{pattern.Measured: "from measurements", pattern.Thumb: "by the rule of thumb"}
+var methodWords = map[string]string{pattern.Measured: "from measurements", pattern.Direct: "by direct measure", pattern.Thumb: "by the rule of thumb"}
 
 func (p *page) title() string {
 	how, ok := methodWords[p.sheet.Method]

@@ -211,6 +211,13 @@ func (p *Pen) Sum(w measure.Working) measure.Length {
 	return w.Result()
 }
 
+// Reads says that the step used measurements which it does not need.
+func (p *Pen) Reads(ids ...measure.ID) {
+	for _, id := range ids {
+		p.rec.From = append(p.rec.From, string(id))
+	}
+}
+
 // Rule says which rule was used and why.
 func (p *Pen) Rule(words string, args ...any) { p.rec.Rule = measure.Tell(words, args...) }
 

@@ -16,7 +16,7 @@ var (
 func choices() choiceList {
 	var all choiceList
 	for _, part := range [][]pattern.Choice{
-		shapeChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
+		shapeChoices, shareChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
 		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds,
 	} {
@@ -76,6 +76,7 @@ var shapeChoices = []pattern.Choice{
 		ID: pattern.Method, Title: "Method", Says: "How it is drafted: every part by its own measure, or by thumb.", Group: "Shape", Kind: pattern.KindPick,
 		Options: []pattern.Option{
 			{Value: pattern.Measured, Title: "Measured", Says: "Each part from its own measurement, net; allowances are added last."},
+			{Value: pattern.Direct, Title: "Direct block", Says: "A fitted bodice block by direct measure, each line from its own length; the dress goes on below it."},
 			{Value: pattern.Thumb, Title: "By thumb", Says: "Straight on the folded cloth with tape and chalk; the allowance is part of the figure."},
 		},
 		Default: pick(pattern.Measured),
@@ -126,7 +127,8 @@ var easeChoices = []pattern.Choice{
 }
 
 var sideChoices = []pattern.Choice{
-	length("side_waist_limit", "Shape", "Side in at the waist", "How far the side seam may come in from the underarm; the rest stays as ease.", 1.25, 0, 1.5, pattern.Measured),
+	byDirect(length("side_waist_limit", "Shape", "Side in at the waist", "How far the side seam may come in from the underarm; the rest stays as ease.", 1.25, 0, 1.5, pattern.Measured),
+		0.75, "The block takes the side in by {3/4 in}; darts take the rest."),
 	length("hem_peg", "Hem", "Hem narrowed by", "How much each quarter of the hem is narrower than the hip.", 0.75, 0, 1.5, pattern.Measured),
 }
 

@@ -23,17 +23,8 @@ var bustChoices = []pattern.Choice{
 	length("neck_dart_start", "Dart", "Neck dart from the shoulder", "Where a neck dart starts, along the neck from the shoulder.", 1.5, 1, 2, pattern.Measured),
 	{
 		ID: "armhole_pinch", Title: "Pinch at the armhole", Says: "What is taken out of the front armhole and given to the bust dart, so that it does not gape.",
-		Group: "Dart", Kind: pattern.KindLength, Methods: onlyMeasured, After: []pattern.ChoiceID{"armhole_shape"},
-		Default: func(k pattern.Known) pattern.Default {
-			if !IsCutIn(k) || k.Has(measure.SideNeckToWaist, measure.BackNeckToWaist) && rule.DartIntake(k).Result() <= 0 {
-				return usualLength(0)
-			}
-			return pattern.Default{
-				Value:   pattern.LengthValue(rule.In(0.375)),
-				Because: measure.Tell("A cut-in armhole stands off in front: {3/8 in} of it goes into the dart."),
-			}
-		},
-		Limits: between(0, 0.75),
+		Group: "Dart", Kind: pattern.KindLength, Methods: onlyMeasured, After: []pattern.ChoiceID{"armhole_shape", "large_cup"},
+		Default: usualPinch, Limits: between(0, 0.75),
 	},
 }
 
@@ -68,6 +59,9 @@ func IsCutIn(k pattern.Known) bool { return picked(k, "armhole_shape", plainArmh
 // cutInInset is how far inside the bone the shoulder then ends: the chosen
 // strap beside the widened neck.
 func cutInInset(k pattern.Known, widen measure.Length) measure.Length {
+	if rule.Direct(k) {
+		return k.Body(measure.ShoulderLength) - widen - k.Length("cut_in_shoulder")
+	}
 	s := NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop), 0, 0, widen)
 	end := s.Neck.Add(s.Dir.Scale(k.Length("cut_in_shoulder").MM()))
 	return measure.Length(s.Bone.X - end.X)

@@ -14,7 +14,7 @@ var dartChoices = []pattern.Choice{
 	{
 		ID: "side_dart_below", Title: "Side dart below the underarm", Says: "Where the dart starts on the side seam.",
 		Group: "Dart", Kind: pattern.KindLength, Methods: onlyMeasured,
-		After: []pattern.ChoiceID{"armhole_depth", "ease_bust", "ease_waist", "side_waist_limit", "dart_tip_back"},
+		After: []pattern.ChoiceID{"armhole_depth", "ease_bust", "ease_waist", "side_waist_limit", "dart_tip_back", "large_cup"},
 		Default: func(k pattern.Known) pattern.Default {
 			d := usualLength(2)
 			need := []measure.ID{
@@ -31,7 +31,7 @@ var dartChoices = []pattern.Choice{
 			if in.Intake <= 0 || !(in.Untrued().Falls() > droopsBy) {
 				return d
 			}
-			level := k.Body(measure.SideNeckToBustPoint) - k.Length("armhole_depth") - in.Intake/2
+			level := rule.BustLevel(k) - k.Length("armhole_depth") - in.Intake/2
 			below := min(rule.In(4), max(rule.In(2), level.Down(rule.Eighth)))
 			if below == rule.In(2) {
 				return d

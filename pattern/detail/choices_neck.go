@@ -66,7 +66,7 @@ func backDepth(k pattern.Known) pattern.Default {
 	case VNeckline:
 		return usualLength(4)
 	case BoatNeckline:
-		if w := waits(k, measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop); w != nil {
+		if w := waits(k, shoulderNeeds(k)...); w != nil {
 			return pattern.Default{Waits: w}
 		}
 		work := measure.Most(measure.Fixed(measure.Inch),
@@ -137,7 +137,7 @@ func backNeckline(k pattern.Known) pattern.Default {
 func neckOpeningLength(k pattern.Known) pattern.Default {
 	usual := usualLength(4.5)
 	style := NeckStyle(k, false)
-	if !HasNeckOpening(k) || !k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop) {
+	if !HasNeckOpening(k) || !k.Has(shoulderNeeds(k)...) {
 		return usual
 	}
 	head, ok := k.Measured(measure.HeadGirth)

@@ -27,10 +27,10 @@ func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
 	if hasWiden {
 		widen = chosenWiden.Length
 	}
-	if !k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop) {
+	if !k.Has(shoulderNeeds(k)...) {
 		return inset, widen
 	}
-	full := FullShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop), inset)
+	full := fullShoulder(k, inset)
 	if NeckStyle(k, false) == BoatNeckline {
 		if !hasWiden {
 			widen = boatWiden(k)
@@ -63,7 +63,7 @@ func widenFor(style string) measure.Length {
 
 // boatWiden leaves two inches of shoulder, within what a boat neck bears.
 func boatWiden(k pattern.Known) measure.Length {
-	full := FullShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop), usualInset)
+	full := fullShoulder(k, usualInset)
 	return min(rule.In(3), max(rule.In(1.5), (full-rule.In(2)).Down(rule.Eighth)))
 }
 
@@ -82,17 +82,21 @@ var shoulderChoices = []pattern.Choice{
 		After: []pattern.ChoiceID{"front_neckline", "armhole_shape", "cut_in_shoulder"},
 		Default: func(k pattern.Known) pattern.Default {
 			inset, widen := shoulderFor(k)
-			if IsCutIn(k) && k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.ShoulderDrop) {
+			if IsCutIn(k) && k.Has(shoulderNeeds(k)...) {
 				return pattern.Default{
 					Value:   pattern.LengthValue(cutInInset(k, widen)),
 					Because: measure.Tell("Cut in until {} of shoulder are left beside the neck.", k.Length("cut_in_shoulder")),
 				}
 			}
+			if rule.Direct(k) && inset == usualInset {
+				return gaveWay(directInset(k, widen), usualInset, "She is narrow across the front for her shoulder: {} instead of {}, or the armhole is scooped too deep.")
+			}
 			return gaveWay(inset, usualInset, "Her shoulder is short: {} instead of {} leaves enough to cover a strap.")
 		},
 		Limits: between(0, 2.5),
 	},
-	length("shoulder_forward", "Shoulder", "Shoulder seam forward", "How far the seam lies in front of the shoulder's ridge.", 0.25, 0, 0.5, pattern.Measured),
+	byDirect(length("shoulder_forward", "Shoulder", "Shoulder seam forward", "How far the seam lies in front of the shoulder's ridge.", 0.25, 0, 0.5, pattern.Measured),
+		0, "The block's neck point lies forward already."),
 	{
 		ID: "neck_widening", Title: "Neck widened", Says: "How far the neck point slides along the shoulder.",
 		Group: "Neck", Kind: pattern.KindLength, Methods: onlyMeasured,
@@ -112,8 +116,11 @@ var shoulderChoices = []pattern.Choice{
 var armholeDepth = pattern.Choice{
 	ID: "armhole_depth", Title: "Armhole depth", Says: "From the top line down to the underarm.",
 	Group: "Shape", Kind: pattern.KindLength, Methods: onlyMeasured,
-	After: []pattern.ChoiceID{"ease_bust", "shoulder_inset", "shoulder_forward", "neck_widening"},
+	After: []pattern.ChoiceID{"ease_bust", "shoulder_inset", "shoulder_forward", "neck_widening", "large_cup"},
 	Default: func(k pattern.Known) pattern.Default {
+		if rule.Direct(k) {
+			return directDepth(k)
+		}
 		if w := waits(k, measure.BustGirth, measure.ShoulderDrop); w != nil {
 			return pattern.Default{Waits: w}
 		}
@@ -122,24 +129,10 @@ var armholeDepth = pattern.Choice{
 			Value: pattern.LengthValue(work.Result()), Sum: work,
 			Because: measure.Tell("The shoulder drop and {6 in}, and {1/8 in} for each {3 in} of bust over {36 in}: the armpit goes down with the shoulder."),
 		}
-		arm, ok := k.Measured(measure.UpperArmGirth)
-		if !ok || !k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.AcrossFront, measure.AcrossBack) {
+		if !k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.AcrossFront, measure.AcrossBack) {
 			return d
 		}
-		depth := work.Result()
-		for range 4 {
-			if ArmholeGirth(k, depth) >= rule.ArmNeeds(arm) {
-				break
-			}
-			depth += rule.Eighth
-		}
-		if depth != work.Result() {
-			d.GaveWay = true
-			d.Sum = work.Plus(measure.Of("for the arm", depth-work.Result()))
-			d.Value = pattern.LengthValue(d.Sum.Result())
-			d.Because = measure.Tell("The drop and {6 in} gives {}; lowered to {} so that the armhole passes her arm.", work.Result(), depth)
-		}
-		return d
+		return forArm(k, d, work, "The drop and {6 in} gives {}; lowered to {} so that the armhole passes her arm.")
 	},
 	Limits: between(5.5, 11),
 }

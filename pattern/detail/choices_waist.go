@@ -16,7 +16,8 @@ var waistAfter = []pattern.ChoiceID{"waist_shaping", "panel_seam", "ease_bust", 
 var waistChoices = []pattern.Choice{
 	{
 		ID: "waist_shaping", Title: "Waist", Says: "How the waist is taken in besides the side seam.", Group: "Shape",
-		Kind: pattern.KindPick, Methods: onlyMeasured, Default: pick(NoWaistShaping),
+		Kind: pattern.KindPick, Methods: onlyMeasured,
+		Default: pickDirect(NoWaistShaping, FisheyeWaist, "The block is fitted: what the side does not take in goes into darts."),
 		Options: []pattern.Option{
 			{Value: NoWaistShaping, Title: "Loose", Says: "What the side does not take in hangs as ease."},
 			{Value: FisheyeWaist, Title: "Darts", Says: "A dart in front and behind, to nothing above and below the waist."},

@@ -16,6 +16,9 @@ func MeasuredShoulder(k pattern.Known, back bool) Shoulder {
 	if back {
 		shift = -shift
 	}
+	if rule.Direct(k) {
+		return directShoulder(k, shift, k.Length("shoulder_inset"), k.Length("neck_widening"), back)
+	}
 	return NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop),
 		shift, k.Length("shoulder_inset"), k.Length("neck_widening"))
 }
@@ -27,19 +30,19 @@ func MeasuredArmhole(k pattern.Known, s Shoulder, depth measure.Length, back boo
 	if back {
 		hollow = rule.BackHollow(k, measure.Length(s.End.X))
 	}
-	mid = ArmholeMid(s.End, depth, hollow.Result())
-	underarm := geom.Point{X: rule.BustWidth(k).Result().MM(), Y: depth.MM()}
+	mid = ArmholeMid(s.End, UnderarmLevel(k, depth, back), hollow.Result())
+	underarm := geom.Point{X: rule.BustWidthOf(k, back).Result().MM(), Y: UnderarmLevel(k, depth, back).MM()}
 	return mid, Armhole(s.End, s.Down, mid, underarm)
 }
 
 // MeasuredDart collects what the side dart is drawn from.
 func MeasuredDart(k pattern.Known, below measure.Length) DartIn {
-	u := geom.Point{X: rule.BustWidth(k).Result().MM(), Y: k.Length("armhole_depth").MM()}
+	u := geom.Point{X: rule.BustWidthOf(k, false).Result().MM(), Y: k.Length("armhole_depth").MM()}
 	intake := rule.DartIntake(k).Result()
-	back := geom.Point{X: rule.WaistWidth(k).Result().MM(), Y: rule.BackWaist(k).Result().MM()}
+	waist := geom.Point{X: rule.WaistWidthOf(k, false).Result().MM(), Y: rule.BackWaist(k).Result().MM()}
 	return DartIn{
-		Underarm: u, Waist: geom.Point{X: back.X, Y: back.Y + intake.MM()}, BackSide: u.Dist(back),
-		Bust:  geom.Point{X: k.Body(measure.BustPointDistance).MM() / 2, Y: k.Body(measure.SideNeckToBustPoint).MM()},
+		Underarm: u, Waist: waist.Add(geom.Vector{Y: intake.MM()}), BackSide: u.Dist(waist),
+		Bust:  geom.Point{X: k.Body(measure.BustPointDistance).MM() / 2, Y: rule.BustLevel(k).MM()},
 		Below: below, TipBack: k.Length("dart_tip_back"), Intake: intake,
 	}
 }

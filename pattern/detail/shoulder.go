@@ -20,17 +20,20 @@ type Shoulder struct {
 // shoulder end in along it until it lies inset nearer the centre, and slides
 // the neck point along it.
 func NewShoulder(neckHalf, boneOut, drop, shift, inset, widen measure.Length) Shoulder {
-	s := Shoulder{
-		Base: geom.Point{X: neckHalf.MM(), Y: shift.MM()},
-		Bone: geom.Point{X: boneOut.MM(), Y: drop.MM() + shift.MM()},
-	}
-	s.Dir = s.Base.To(s.Bone).Unit()
-	s.Down = s.Dir.Right()
-	s.Neck = s.Base.Add(s.Dir.Scale(widen.MM()))
+	s := line(geom.Point{X: neckHalf.MM(), Y: shift.MM()}, geom.Point{X: boneOut.MM(), Y: drop.MM() + shift.MM()}, widen)
 	s.End = s.Base
 	if span := s.Bone.X - s.Base.X; span != 0 {
 		s.End = s.Base.Lerp(s.Bone, (s.Bone.X-inset.MM()-s.Base.X)/span)
 	}
+	return s
+}
+
+// line is a shoulder from its base neck point to the bone, not drawn in yet.
+func line(base, bone geom.Point, widen measure.Length) Shoulder {
+	s := Shoulder{Base: base, Bone: bone, End: bone}
+	s.Dir = s.Base.To(s.Bone).Unit()
+	s.Down = s.Dir.Right()
+	s.Neck = s.Base.Add(s.Dir.Scale(widen.MM()))
 	return s
 }
 

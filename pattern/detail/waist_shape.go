@@ -53,7 +53,7 @@ func fisheye(x, top, waist, foot float64, intake measure.Length) Fisheye {
 // FrontUpperHalf is how long the upper half of the front waist dart is: from
 // an inch below the bust point to the waist.
 func FrontUpperHalf(k pattern.Known) measure.Length {
-	return rule.BackWaist(k).Result() + rule.DartIntake(k).Result() - k.Body(measure.SideNeckToBustPoint) - measure.Inch
+	return rule.BackWaist(k).Result() + rule.FrontLower(k).Result() - rule.BustLevel(k) - measure.Inch
 }
 
 // FrontFisheye is the front waist dart, below the bust point.
@@ -77,10 +77,11 @@ func BackDarts(k pattern.Known, underarm, waist geom.Point, intake measure.Lengt
 	lower := BackLowerHalf(k.Body(measure.WaistToHip))
 	x := math.Min(waist.X/2, k.Body(measure.AcrossBack).MM()/4+0.5*inch)
 	top, foot := underarm.Y+0.5*inch, waist.Y+lower.MM()
-	if !two && intake <= min(rule.In(1.25), rule.MostWaistDart(lower)) {
+	half := min(lower, measure.Length(waist.Y-top)) // the shorter half points first
+	if !two && intake <= min(rule.In(1.25), rule.MostWaistDart(half)) {
 		return []Fisheye{fisheye(x, top, waist.Y, foot, intake)}
 	}
-	each := min(intake/2, rule.MostWaistDart(lower-measure.Inch))
+	each := min(intake/2, rule.MostWaistDart(half-measure.Inch))
 	return []Fisheye{
 		fisheye(x-backApart, top, waist.Y, foot, each),
 		fisheye(x+backApart, top+inch, waist.Y, foot-inch, each),

@@ -28,6 +28,7 @@ func All() []Garment { return garments }
 
 var (
 	byMeasure = Method{Needs: measuredNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured}
+	asBlock   = Method{Needs: directNeeds, Steps: withRules(netSteps(byDirect()), allDirectRules(), otherMeasured), Finish: finishMeasured}
 	byThumb   = Method{Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb}
 )
 
@@ -36,13 +37,13 @@ var garments = []Garment{
 		ID: pattern.Dress, Title: "Dress",
 		Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
 		Choices: detail.DressChoices(),
-		Methods: map[string]Method{pattern.Measured: byMeasure, pattern.Thumb: byThumb},
+		Methods: map[string]Method{pattern.Measured: byMeasure, pattern.Direct: asBlock, pattern.Thumb: byThumb},
 	},
 	{
 		ID: pattern.Top, Title: "Top",
 		Says:    "A sleeveless top to just below the hip: the dress's own bodice, zip behind, faced neck and armholes.",
 		Choices: detail.TopChoices(),
-		Methods: map[string]Method{pattern.Measured: byMeasure},
+		Methods: map[string]Method{pattern.Measured: byMeasure, pattern.Direct: asBlock},
 	},
 	{
 		ID: pattern.Shift, Title: "Shift",

@@ -13,18 +13,35 @@ import (
 // its own measurement, drafted net. Back first, because the front's dart is
 // trued against the back's side.
 func measuredSteps() []bench.Step {
+	return netSteps(beginning{
+		back:  []bench.Step{backLevels(), neckBase(), boneEnd(), backShoulderLine()},
+		front: []bench.Step{frontLevels(), frontShoulderLine()},
+		end:   shoulderEnd, width: bustWidth, bust: bustPoint(),
+	})
+}
+
+// beginning is in what methods differ that draft net: how the shoulder of
+// each half is come by, its width at the bust, and the bust point.
+type beginning struct {
+	back, front []bench.Step
+	end, width  func(half) bench.Step
+	bust        bench.Step
+}
+
+// netSteps is the whole draft from a beginning.
+func netSteps(from beginning) []bench.Step {
 	var s []bench.Step
-	s = append(s, backLevels(), neckBase(), boneEnd(), backShoulderLine())
-	s = append(s, upperSteps(theBack)...)
+	s = append(s, from.back...)
+	s = append(s, upperSteps(theBack, from)...)
 	s = append(s, sideSteps(theBack)...)
 	s = append(s, backSide())
 	s = append(s, backWaist()...)
 	s = append(s, opening())
 	s = append(s, otherOpenings()...)
 	s = append(s, sideZip())
-	s = append(s, frontLevels(), frontShoulderLine())
-	s = append(s, upperSteps(theFront)...)
-	s = append(s, bustPoint())
+	s = append(s, from.front...)
+	s = append(s, upperSteps(theFront, from)...)
+	s = append(s, from.bust)
 	s = append(s, sideSteps(theFront)...)
 	s = append(s, dartSteps()...)
 	s = append(s, frontSide()...)

@@ -234,7 +234,7 @@ func (c cutter) panelMarks(p *pattern.Piece, h half, marks int, side bool) {
 			notch(p, "panel", "ease", q, marks)
 		}
 	}
-	bust := k.Body(measure.SideNeckToBustPoint).MM()
+	bust := rule.BustLevel(k).MM()
 	for _, l := range []struct {
 		name string
 		y    float64

@@ -238,7 +238,7 @@ func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
 	notch(p, "side", "waist", waist, marks)
 	notch(p, "side", "hip", hip, marks)
 	notch(p, "side", "hem fold", c.at(h.id("hem_side")), 1)
-	bust := c.s.Known.Body(measure.SideNeckToBustPoint).MM()
+	bust := rule.BustLevel(c.s.Known).MM()
 	balance(p, "bust", bust)
 	balance(p, "waist", waist.Y)
 	balance(p, "hip", hip.Y)
@@ -319,7 +319,7 @@ func (c cutter) figures(h half) {
 		add(angle(h.piece, "dart_angle", rule.Degrees(rule.DartAngle(measure.Length(up.Dist(low)), measure.Length(tip.Dist(up))))))
 	}
 	if c.has(h.id("waist")) {
-		add(dim(h.piece, "waist_spare", c.at(h.id("waist")).X-rule.WaistWanted(c.s.Known).Result().MM()))
+		add(dim(h.piece, "waist_spare", c.at(h.id("waist")).X-rule.WaistWantedOf(c.s.Known, h.back).Result().MM()))
 		if taken := c.waistTaken(h); taken > 0 {
 			add(dim(h.piece, "waist_darts", taken))
 		}
@@ -366,7 +366,7 @@ func (c cutter) girths() {
 			switch {
 			case g.name == "waist":
 				round -= c.waistTaken(theFront) + c.waistTaken(theBack)
-			case g.name == "hem" && c.s.Method == pattern.Measured && detail.SkirtLine(c.s.Known) == detail.ALineSkirt:
+			case g.name == "hem" && c.s.Method != pattern.Thumb && detail.SkirtLine(c.s.Known) == detail.ALineSkirt:
 				round = c.line("front.hem").Length() + c.line("back.hem").Length()
 			}
 			add(girth(g.name, 2*round))

@@ -21,7 +21,7 @@ func lower(p *bench.Pen, h half) measure.Length {
 	if h.back {
 		return 0
 	}
-	return rule.DartIntake(p.K).Result()
+	return rule.FrontLower(p.K).Result()
 }
 
 // levelNeeds are the measurements that the levels of a half rest on.
@@ -42,8 +42,8 @@ func waist(h half) bench.Step {
 		Choices: []pattern.ChoiceID{"ease_waist", "side_waist_limit", "ease_bust"},
 		Uses:    h.uses("underarm", "hem_centre"),
 		Draw: func(p *bench.Pen) {
-			x := p.Sum(rule.WaistWidth(p.K))
-			spare := x - rule.WaistWanted(p.K).Result()
+			x := p.Sum(rule.WaistWidthOf(p.K, h.back))
+			spare := x - rule.WaistWantedOf(p.K, h.back).Result()
 			y := rule.BackWaist(p.K).Result() + lower(p, h)
 			p.Do("On the waist line, {} down, measure {} out from the "+h.centre+" and mark it.", y, x)
 			if spare > 0 {
@@ -53,7 +53,7 @@ func waist(h half) bench.Step {
 			}
 			p.Slip(measure.Measured("waist", p.K.Body(measure.WaistGirth)).Over(4), "The ease is left out.")
 			p.Slip(measure.Measured("waist", p.K.Body(measure.WaistGirth)).Over(4).Plus(measure.Of("ease", p.K.Length("ease_waist"))), "The whole ease was added to one quarter.")
-			p.Slip(rule.WaistWanted(p.K), "All the shaping was taken at the side; it may come in no more than the limit, and the rest hangs loose.")
+			p.Slip(rule.WaistWantedOf(p.K, h.back), "All the shaping was taken at the side; it may come in no more than the limit, and the rest hangs loose.")
 			if under := p.At(h.id("underarm")); h.back && y.MM()-under.Y < rule.In(5).MM() {
 				p.Refuse(pattern.Refused{
 					Code: "R6", Input: string(measure.BackNeckToWaist),
@@ -76,7 +76,7 @@ func hip(h half) bench.Step {
 		Choices: []pattern.ChoiceID{"ease_hip"},
 		Uses:    h.uses("waist", "hem_centre"),
 		Draw: func(p *bench.Pen) {
-			x := p.Sum(rule.HipWidth(p.K))
+			x := p.Sum(rule.HipWidthOf(p.K, h.back))
 			y := rule.BackHip(p.K).Result() + lower(p, h)
 			p.Do("On the hip line, {} down, measure {} out from the "+h.centre+" and mark it.", y, x)
 			p.Slip(measure.Measured("hip", p.K.Body(measure.HipGirth)).Over(4), "The ease is left out: she could not sit.")

@@ -24,7 +24,7 @@ func turned(k pattern.Known) bool { return detail.DartPlace(k) != detail.SideDar
 func placed(k pattern.Known) bool { return turned(k) && !detail.HasPanels(k) }
 
 func pinched(k pattern.Known) bool {
-	return k.Method == pattern.Measured && k.Length("armhole_pinch") > 0
+	return k.Method != pattern.Thumb && k.Length("armhole_pinch") > 0
 }
 
 var dartNeeds = []measure.ID{measure.SideNeckToWaist, measure.BackNeckToWaist, measure.SideNeckToBustPoint, measure.BustPointDistance}

@@ -10,13 +10,13 @@ import (
 )
 
 // upperSteps draw shoulder, neck and armhole of one half.
-func upperSteps(h half) []bench.Step {
-	s := []bench.Step{shoulderEnd(h), neckPoint(h), neck(h)}
+func upperSteps(h half, from beginning) []bench.Step {
+	s := []bench.Step{from.end(h), neckPoint(h), neck(h)}
 	s = append(s, styledNeck(h)...)
 	if !h.back {
 		s = append(s, neckOpening())
 	}
-	return append(s, bustWidth(h), armholeMid(h), armhole(h))
+	return append(s, from.width(h), armholeMid(h), armhole(h))
 }
 
 // shoulderOf gathers the shoulder of a half from its marks.
@@ -118,7 +118,7 @@ func neckImpossible(p *bench.Pen, h half, id pattern.ChoiceID, depth measure.Len
 			most = rule.BackWaist(p.K).Result() - rule.In(3)
 		}
 	} else if p.K.Has(measure.SideNeckToBustPoint) {
-		most = p.K.Body(measure.SideNeckToBustPoint) - rule.In(1.5)
+		most = rule.BustLevel(p.K) - rule.In(1.5)
 	}
 	if depth >= least && depth <= most {
 		return false
@@ -141,10 +141,11 @@ func bustWidth(h half) bench.Step {
 		Uses:    h.uses("shoulder_end", "hem_centre"),
 		Draw: func(p *bench.Pen) {
 			depth := p.K.Length("armhole_depth")
-			x := p.Sum(rule.BustWidth(p.K))
+			x := p.Sum(rule.BustWidthOf(p.K, h.back))
 			p.Do("Square out a line {} below the top line. On it measure {} out from the "+h.centre+" and mark the underarm point.", depth, x)
 			if set, ok := p.K.Setting("armhole_depth"); ok {
 				p.Because(set.Default.Because)
+				shareSlip(p, h, set.Default.Because)
 			}
 			bust, ease := measure.Measured("bust", p.K.Body(measure.BustGirth)), measure.Of("ease", p.K.Length("ease_bust"))
 			p.Slip(bust.Over(4).Plus(ease), "The whole ease was added to one quarter: it is shared by four quarters too.")

@@ -46,7 +46,7 @@ func DartIntake(k pattern.Known) measure.Working {
 	switch x := d.Result(); {
 	case x >= leastDart-slack:
 		return d
-	case x >= mayBeDart-slack:
+	case x >= mayBeDart-slack && !Direct(k):
 		return measure.Of("the least dart", leastDart)
 	}
 	return measure.Of("no dart", 0)
@@ -57,6 +57,10 @@ func DartIntakeWhy(k pattern.Known) measure.Sentence {
 	switch x := FrontSurplus(k).Result(); {
 	case x >= leastDart-slack:
 		return measure.Tell("The front is {} longer than the back, and the dart takes up just that.", x)
+	case Direct(k) && x >= 0:
+		return measure.Tell("The front is only {} longer than the back: no dart. The armhole takes it up.", x)
+	case Direct(k):
+		return measure.Tell("The front is {} shorter than the back: no dart.", -x)
 	case x >= 0:
 		return measure.Tell("The front is only {} longer than the back; {} is the least dart worth sewing.", x, leastDart)
 	case x >= mayBeDart-slack:

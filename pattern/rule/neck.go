@@ -25,14 +25,21 @@ func ShoulderOut(k pattern.Known) measure.Working {
 // FrontHollow is how far the middle of the front armhole lies out, for a
 // shoulder end at tipX.
 func FrontHollow(k pattern.Known, tipX measure.Length) measure.Working {
+	in := 0.5
+	if Direct(k) {
+		in = 0.25
+	}
 	return measure.Least(measured(k, measure.AcrossFront, "across front").Over(2),
-		measure.Drawn("shoulder end", tipX).Minus(fixed(0.5)))
+		measure.Drawn("shoulder end", tipX).Minus(fixed(in)))
 }
 
 // BackHollow is the same of the back, which keeps more for reaching.
 func BackHollow(k pattern.Known, tipX measure.Length) measure.Working {
-	return measure.Least(measured(k, measure.AcrossBack, "across back").Over(2),
-		measure.Drawn("shoulder end", tipX).Minus(fixed(0.125)))
+	half := measured(k, measure.AcrossBack, "across back").Over(2)
+	if Direct(k) {
+		return measure.Least(half, measure.Drawn("shoulder end", tipX))
+	}
+	return measure.Least(half, measure.Drawn("shoulder end", tipX).Minus(fixed(0.125)))
 }
 
 // UnderarmLevel is the depth of the armhole before the arm is looked at:

@@ -23,8 +23,12 @@ func WaistWanted(k pattern.Known) measure.Working {
 // WaistWidth is the half width at the waist: the side may come in only so
 // far from the underarm, counted on the same piece.
 func WaistWidth(k pattern.Known) measure.Working {
-	return measure.Most(WaistWanted(k),
+	w := measure.Most(WaistWanted(k),
 		measure.Of("bust width", BustWidth(k).Result()).Minus(choice(k, "side_waist_limit", "limit")))
+	if more := waistRaise(k, w.Result()); more > 0 {
+		w = w.Plus(measure.Of("for the fuller half", more))
+	}
+	return w
 }
 
 // HipWidth is the half width at the hip line.

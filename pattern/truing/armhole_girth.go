@@ -161,6 +161,9 @@ func armholeShares(s *pattern.Sheet, front, back measure.Length) (pattern.Findin
 	if at(s, pattern.Front, "underarm").X-at(s, pattern.Back, "underarm").X > pairAdvise.MM() {
 		least = backUnderCup
 	}
+	if s.Method == pattern.Direct {
+		least = backUnderBlock
+	}
 	off := back - front
 	if off >= least-slack && off <= backOver+slack {
 		return pattern.Finding{}, false

@@ -56,6 +56,7 @@ var faults = []struct {
 	{"facing_fit", "facing_cross", pattern.Advise, func(t *trial) { t.facing = 2.2 }, nil},
 	{"bust_girth", "bust_girth", pattern.Fail, func(t *trial) { t.style["ease_bust"] = 3 }, nil},
 	{"bust_girth", "bust_girth", pattern.Advise, func(t *trial) { t.style["ease_bust"] = 2.4 }, nil},
+	{"bust_girth", "cup_large", pattern.Advise, func(t *trial) { t.body[measure.UpperChestGirth] = 32 }, nil},
 	{"waist_girth", "waist_girth", pattern.Fail, func(t *trial) { t.moved(back, "waist", 0.2, 0) }, func(s *pattern.Sheet) { s.Lengths = nil }},
 	{"waist_girth", "waist_spare", pattern.Advise, func(t *trial) { t.body[measure.WaistGirth] = 26 }, nil},
 	{"waist_girth", "waist_out", pattern.Advise, func(t *trial) { t.moved(front, "waist", 1.5, 0) }, nil},

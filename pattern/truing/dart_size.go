@@ -86,6 +86,10 @@ func dartNone(s *pattern.Sheet) pattern.Finding {
 	f.Says = measure.Tell("{} and {}: her front is {} shorter than her back, drafted without a dart.",
 		front, front-d0, -d0)
 	f.Cure = measure.Tell("Measure both again: the string at the waist slipped, or her back is round and wants shoulder darts, which this draft has not.")
+	if d0 >= 0 {
+		f.Says = measure.Tell("{} and {}: her front is only {} longer than her back, drafted without a dart.", front, front-d0, d0)
+		f.Cure = measure.Tell("Measure front and back length again, in the bra she will wear. If both are right, pinch what gapes at the fitting.")
+	}
 	return f
 }
 

@@ -14,7 +14,11 @@ var bustGirth = Check{
 	ID: "bust_girth", Title: "Bust girth",
 	Applies: girthApplies("underarm", measure.BustGirth),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
-		return one(girthFinding(s, "bust_girth", "underarm", measure.BustGirth, "ease_bust", 0))
+		out := one(girthFinding(s, "bust_girth", "underarm", measure.BustGirth, "ease_bust", 0))
+		if f, large := cupFinding(s); large {
+			out = append(out, f)
+		}
+		return out
 	},
 }
 

@@ -99,6 +99,9 @@ const (
 	// backUnderCup: with front and back shares of their own the front
 	// armhole is the longer one.
 	backUnderCup = -0.625 * inch
+	// backUnderBlock: the block's back is framed by the chest alone, so its
+	// front armhole is longer still; of 993 women one in ten is beyond this.
+	backUnderBlock = -1.25 * inch
 	// thumbDeep: how far the sewn underarm may lie off the measured depth.
 	thumbDeep = 0.5 * inch
 

@@ -66,5 +66,7 @@ var usedFor = map[measure.ID]string{
 	measure.NeckBaseGirth: "the neck", measure.AcrossShoulders: "the shoulder", measure.ShoulderDrop: "the slope of the shoulder",
 	measure.AcrossFront: "the front armhole", measure.AcrossBack: "the back armhole", measure.BackNeckToWaist: "the waist line",
 	measure.SideNeckToWaist: "the length of the front", measure.SideNeckToBustPoint: "the bust line",
+	measure.UpperChestGirth: "the width of the back", measure.ShoulderLength: "the shoulder", measure.SideWaistLength: "the underarm",
+	measure.ShoulderToWaistBack: "the back shoulder", measure.ShoulderToWaistFront: "the front shoulder",
 	measure.BustPointDistance: "the bust point", measure.WaistToHip: "the hip line", measure.WaistToKnee: "the length",
 }

@@ -151,8 +151,11 @@ func notes(s *pattern.Sheet) []measure.Sentence {
 }
 
 func methodName(m string) string {
-	if m == pattern.Thumb {
+	switch m {
+	case pattern.Thumb:
 		return "by thumb"
+	case pattern.Direct:
+		return "direct block"
 	}
 	return m
 }
@@ -166,7 +169,7 @@ func counted(n int, word string) string {
 
 // measuredDepth is the armhole depth that the measured method would take.
 func measuredDepth(s *pattern.Sheet, g garment.Garment) measure.Length {
-	if s.Method == pattern.Measured {
+	if s.Method != pattern.Thumb {
 		return s.Known.Length("armhole_depth")
 	}
 	k := pattern.Known{Job: s.Job, Garment: s.Garment, Method: pattern.Measured}

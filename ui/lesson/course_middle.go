@@ -56,6 +56,7 @@ func methods() Lesson {
 				yes("One whose front and back differ a lot", "The thumb gives all the same dart. A full or a flat front needs another."),
 				no("One of average build", "She is the one that the rules were made from."),
 				no("One who is tall", "Height goes into the length, and that is measured in both.")),
+			say(compare(pattern.Direct), "Now dotted is a third way, the direct block. Each line has its own length, and the back is only as wide as her chest.").word("direct block"),
 			say(check("balance"), "Read this check in both drafts. It tells how far front and back lie apart."),
 			say(compare(pattern.Thumb), "Print the comparison. Keep it with the pattern."),
 		},

@@ -213,7 +213,7 @@ func (s Show) There(sheet *pattern.Sheet) bool {
 		}
 		return false
 	case OfCompare:
-		return s.ID == pattern.Measured || s.ID == pattern.Thumb
+		return s.ID == pattern.Measured || s.ID == pattern.Thumb || s.ID == pattern.Direct
 	case OfFault:
 		_, ok := FindFault(s.ID)
 		return ok

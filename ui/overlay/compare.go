@@ -11,14 +11,19 @@ import (
 	"chalkfold/ui/text"
 )
 
-// Compare puts the two methods side by side in numbers, for this body: where
-// thumb is generous and where it pinches.
+// Compare puts two methods side by side in numbers, for this body: where
+// thumb is generous and where it pinches; of a direct block, where it parts
+// from the measured draft.
 func Compare(d *desk.Desk) desk.Overlay {
 	method := func(m string) *pattern.Sheet {
 		return d.SheetOf(d.Job().WithStyle(pattern.Method, pattern.PickValue(m)))
 	}
-	c := comparison{d: d, thumb: method(pattern.Thumb), tape: method(pattern.Measured)}
-	b := &board{d: d, title: d.Tell(text.CompareTitle), how: text.ReadHow, says: []string{d.Tell(text.CompareSays)}, reads: true}
+	c := comparison{d: d, name: text.CompareThumb, other: method(pattern.Thumb), tape: method(pattern.Measured)}
+	says := text.CompareSays
+	if d.Job().Style.Method() == pattern.Direct {
+		c.name, c.other, says = text.CompareDirect, method(pattern.Direct), text.CompareBlockSays
+	}
+	b := &board{d: d, title: d.Tell(text.CompareTitle), how: text.ReadHow, says: []string{d.Tell(says)}, reads: true}
 	if names := missing(d, c.tape); names != "" {
 		b.says = append(b.says, d.Tell(text.StyleNotDrawn, names))
 	}
@@ -41,7 +46,8 @@ func missing(d *desk.Desk, s *pattern.Sheet) string {
 // comparison is the two sheets of one body.
 type comparison struct {
 	d           *desk.Desk
-	thumb, tape *pattern.Sheet
+	name        text.ID // of the other method
+	other, tape *pattern.Sheet
 }
 
 // figure reads one length off a sheet.
@@ -74,7 +80,7 @@ func (c comparison) rows() []row {
 	front, back := d.Tell(text.CompareFront), d.Tell(text.CompareBack)
 	levels, girths, edges, room := d.Tell(text.CompareLevels), d.Tell(text.CompareGirths), d.Tell(text.CompareEdges), d.Tell(text.CompareRoom)
 	return []row{
-		{group: levels, title: "", right: c.cells(d.Tell(text.CompareThumb), d.Tell(text.CompareMeasured), d.Tell(text.CompareApart))},
+		{group: levels, title: "", right: c.cells(d.Tell(c.name), d.Tell(text.CompareMeasured), d.Tell(text.CompareApart))},
 		c.row(levels, d.Tell(text.CompareDepth), level(pattern.Front, "underarm")),
 		c.row(girths, d.Tell(text.CompareNeckRing), girth("neck")),
 		c.row(girths, d.Tell(text.CompareArmRing), girth("armhole")),
@@ -102,7 +108,7 @@ func (c comparison) row(group, title string, f figure) row {
 		}
 		return u.Tape(l)
 	}
-	a, okA := f(c.thumb)
+	a, okA := f(c.other)
 	b, okB := f(c.tape)
 	apart := ""
 	if okA && okB {

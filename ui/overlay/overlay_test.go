@@ -281,6 +281,18 @@ func TestCommandsSayWhyNot(t *testing.T) {
 	require.Contains(t, shown(o, 80, 24), "go to Cut first")
 }
 
+// A session that is drafted as a direct block is compared with the measured
+// draft of the same body.
+func TestCompareBlock(t *testing.T) {
+	at(t)
+	d := withSample(t, canvas.Braille)
+	d.Change(Sample(d).WithStyle(pattern.Method, pattern.PickValue(pattern.Direct)), "")
+	view := shown(Compare(d), 80, 30)
+	require.Contains(t, view, "direct")
+	require.Contains(t, view, "Armhole depth")
+	require.NotContains(t, view, "thumb")
+}
+
 func TestCompareWaits(t *testing.T) {
 	view := shown(Compare(newDesk(canvas.Braille)), 80, 30)
 	require.Contains(t, view, "The drawing waits for bust girth, waist girth, hip girth.")

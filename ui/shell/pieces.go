@@ -289,6 +289,9 @@ func heading(sheet *pattern.Sheet) string {
 		name = "No name"
 	}
 	method := "by measures"
+	if sheet.Method == pattern.Direct {
+		method = "as a direct block"
+	}
 	if sheet.Method == pattern.Thumb {
 		method = "by thumb"
 	}

@@ -237,8 +237,11 @@ func (b *bench) Where() keys.Where {
 
 // methodWords is a drafting method as it is said: "by thumb".
 func methodWords(d *desk.Desk, method string) string {
-	if method == pattern.Thumb {
+	switch method {
+	case pattern.Thumb:
 		return d.Tell(text.CompareThumb)
+	case pattern.Direct:
+		return d.Tell(text.CompareDirect)
 	}
 	return d.Tell(text.CompareMeasured)
 }

@@ -31,6 +31,7 @@ const (
 const (
 	CompareThumb     ID = "by thumb"
 	CompareMeasured  ID = "measured"
+	CompareDirect    ID = "direct"
 	CompareApart     ID = "apart"
 	CompareWaits     ID = "waits"
 	CompareLevels    ID = "Levels"
@@ -38,6 +39,7 @@ const (
 	CompareEdges     ID = "Edges"
 	CompareRoom      ID = "Room more than the body"
 	CompareSays      ID = "The same body by both methods, as sewn. Thumb goes by few measures and the rules of the trade; measured follows her tape."
+	CompareBlockSays ID = "The same body by both methods, as sewn. The direct block counts each line from its own length; measured gives front and back a quarter each."
 	CompareDepth     ID = "Armhole depth"
 	CompareNeckRing  ID = "Neck"
 	CompareArmRing   ID = "Armhole"

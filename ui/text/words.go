@@ -40,6 +40,7 @@ var glossary = []Word{
 	{"cup", "How much fuller the bust is than the ribs below it. The dart gives the room for it."},
 	{"cut line", "The line along which the scissors go. The allowance lies inside it."},
 	{"dart", "A fold sewn to a point. It turns flat cloth round a part of the body."},
+	{"direct block", "A bodice draft in which each line has its own length from the body. Levels are counted up from the waist."},
 	{"doubt", "A note that a number is not as usual. You may keep it."},
 	{"draft", "The drawing of the pattern, made step by step from the measures."},
 	{"ease", "The room that a dress has more than the body, so that she can move and breathe."},
