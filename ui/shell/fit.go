@@ -18,8 +18,10 @@ import (
 // asked of.
 type fit struct {
 	w                        *world
-	signs, months, newSet    bool
+	signs, spots             bool
+	months, newSet           bool
 	saw, by, floor, want     string
+	pins                     string
 	way                      int
 	back, again, settle, cmp int
 	keep                     bool
@@ -37,11 +39,14 @@ func fitCommand(w *world) *cobra.Command {
 		Use: "fit FILE", Short: "after the fitting: what was seen, what to change, how it stands", Args: wants(1, 1, "session file"), ValidArgsFunction: sessions,
 		Long: "Alone it lists the alterations of a session and how each stands. --signs lists\n" +
 			"what may be seen on the body; --saw names one, with what was pinned, and shows\n" +
-			"the inputs to change, old -> new. --floor levels a hem from three readings.\n" +
+			"the inputs to change, old -> new. --pins takes all that was pinned at once and\n" +
+			"looks for the least change of inputs that accounts for it. --floor levels a hem\n" +
+			"from three readings.\n" +
 			"Nothing is written without --keep; then the change goes into the session with\n" +
 			"its date, and the former file stays beside it as FILE~.",
 		Example: "  chalkfold fit anna.chalkfold.toml --saw gape_armhole --by 1/4\n" +
 			"  chalkfold fit anna.chalkfold.toml --saw gape_armhole --by 1/4 --keep\n" +
+			"  chalkfold fit anna.chalkfold.toml --pins \"side_waist pinned 1/4; shoulder_end pinned 1/2\"\n" +
 			"  chalkfold fit anna.chalkfold.toml --floor \"16, 15 1/2, 15 3/4\" --keep\n" +
 			"  chalkfold fit anna.chalkfold.toml --back 2 --keep\n" +
 			"  chalkfold fit anna.chalkfold.toml --months",
@@ -52,6 +57,8 @@ func fitCommand(w *world) *cobra.Command {
 	o.StringVar(&f.saw, "saw", "", "a sign that was seen")
 	o.StringVar(&f.by, "by", "", "what was pinned of it; else a usual amount is shown")
 	o.IntVar(&f.way, "way", 0, "which of its cures to keep; else the first that is possible")
+	o.BoolVar(&f.spots, "spots", false, "where something may be pinned, place by place")
+	o.StringVar(&f.pins, "pins", "", "all that was pinned: place, which way, how much; with semicolons between")
 	o.StringVar(&f.floor, "floor", "", "the hem from the floor: front, side, back")
 	o.StringVar(&f.want, "wanted", "", "how high the hem should be; else it is levelled at its highest place")
 	o.IntVar(&f.cmp, "compare", 0, "what that alteration moves, in numbers")
@@ -86,6 +93,10 @@ func (f *fit) run(path string) error {
 	switch {
 	case f.signs:
 		return f.listSigns()
+	case f.spots:
+		return f.listSpots()
+	case f.pins != "":
+		return f.fromPins()
 	case f.saw != "":
 		return f.sawOne()
 	case f.floor != "":
@@ -118,6 +129,8 @@ func (f *fit) one() error {
 		on   bool
 	}{
 		{"--signs", f.signs},
+		{"--spots", f.spots},
+		{"--pins", f.pins != ""},
 		{"--saw", f.saw != ""},
 		{"--floor", f.floor != ""},
 		{"--compare", f.cmp != 0},
@@ -158,7 +171,7 @@ func (f *fit) day() (pattern.Date, error) {
 func (f *fit) length(option, text string) (measure.Length, error) {
 	l, err := measure.Read(text, f.u)
 	if err != nil {
-		return 0, notRead(&measure.Refusal{Where: option, Wrong: err.Error()})
+		return 0, notRead(&measure.Refusal{Where: option, Wrong: dot(err.Error())})
 	}
 	return l, nil
 }
@@ -204,7 +217,7 @@ func (f *fit) sawOne() error {
 }
 
 func (f *fit) fromFloor() error {
-	parts := strings.Split(f.floor, ",")
+	parts := parted(f.floor)
 	if len(parts) != 3 {
 		return refuse("--floor", measure.Quoted(f.floor), "it wants three readings with commas: front, side, back", `write it like "16, 15 1/2, 15 3/4"`)
 	}
