@@ -18,7 +18,7 @@ func choices() choiceList {
 	for _, part := range [][]pattern.Choice{
 		shapeChoices, shareChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
-		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds,
+		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices,
 	} {
 		all = append(all, part...)
 	}

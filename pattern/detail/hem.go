@@ -131,23 +131,6 @@ func OpeningExtension(kind string, hem geom.Point, top float64, depth measure.Le
 	return Extension{}, false
 }
 
-// hemAllowance is less where the hem widens: turned up, its raw edge is longer
-// than the skirt there and must be eased (common practice, no source).
-var hemAllowance = pattern.Choice{
-	ID: "hem_allowance", Title: "Hem", Says: "Cloth turned up at the hem.", Group: "Allowances", Kind: pattern.KindLength,
-	After: []pattern.ChoiceID{"skirt_line"},
-	Default: func(k pattern.Known) pattern.Default {
-		if SkirtLine(k) != ALineSkirt {
-			return usualLength(2.5)
-		}
-		return pattern.Default{
-			Value:   pattern.LengthValue(rule.In(1.5)),
-			Because: measure.Tell("A hem that widens is turned up less: its raw edge is longer than the skirt there and must be eased."),
-		}
-	},
-	Limits: between(0.5, 4),
-}
-
 // hemChoices are the line of the skirt and the kind of its opening.
 var hemChoices = []pattern.Choice{
 	{

@@ -22,6 +22,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"skirt_line":    {PeggedSkirt, StraightSkirt, ALineSkirt},
 	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat, SideSlits},
 	"closure":       {ZipBehind, ZipSide, NoClosure},
+	"hem_finish":    {TurnedHem, FacedHem},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},
 }
 

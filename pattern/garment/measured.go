@@ -52,6 +52,7 @@ func netSteps(from beginning) []bench.Step {
 	}
 	s = append(s, biasStep())
 	s = append(s, turnSteps()...)
+	s = append(s, hemFacingStep())
 	s = append(s, frontPanel(), backPanel())
 	return append(s, allowanceStep(theBack), allowanceStep(theFront))
 }

@@ -43,6 +43,7 @@ func finishMeasured(s *pattern.Sheet) {
 		halves = append(halves, theBack)
 	}
 	pieces = append(pieces, c.facings(halves)...)
+	pieces = append(pieces, c.hemFacings(pieces)...)
 	number(pieces)
 	s.Pieces = pieces
 	for _, p := range pieces {

@@ -32,3 +32,26 @@ func TestFrenchDartCures(t *testing.T) {
 	require.NotNil(t, f.Try)
 	require.Positive(t, cures(t, low, "low bust"))
 }
+
+// A hem that flares lies flat turned up a little; turned up far it is too
+// full, and the cures put that right.
+func TestFullHem(t *testing.T) {
+	flared := figure(pattern.Measured).WithStyle("skirt_line", pattern.PickValue("a_line")).
+		WithStyle("hem_flare", pattern.LengthValue(2.75*measure.Inch))
+	for _, c := range []struct {
+		deep  measure.Length
+		found bool
+		input string
+	}{{measure.Inch, false, ""}, {2 * measure.Inch, true, "hem_allowance"}, {4 * measure.Inch, true, "hem_finish"}} {
+		job := flared.WithStyle("hem_allowance", pattern.LengthValue(c.deep))
+		f, found := find(workroom.Draft(job), "hem_full")
+		require.Equal(t, c.found, found, "turned up by %v", c.deep)
+		if !found {
+			continue
+		}
+		require.Equal(t, c.input, f.Input)
+		require.NotNil(t, f.Try)
+		_, still := find(workroom.Draft(job.WithStyle(pattern.ChoiceID(f.Input), *f.Try)), "hem_full")
+		require.False(t, still, "the cure of %v", c.deep)
+	}
+}

@@ -48,7 +48,7 @@ func foldUp(s *pattern.Sheet, id string) []pattern.Finding {
 	if id != "hem_join" {
 		return nil
 	}
-	return turnedHem(s)
+	return append(turnedHem(s), fullHem(s)...)
 }
 
 // sewnCorner is a note by thumb, where lines are drawn smooth on the cutting

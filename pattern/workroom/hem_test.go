@@ -96,3 +96,27 @@ func TestHemRefusals(t *testing.T) {
 		require.NotEmpty(t, s.Refused[0].Cure.In(measure.In), name)
 	}
 }
+
+// A faced hem is seamed to a strip of its own shape, on every piece that has
+// one; what opens by lapping cannot be faced.
+func TestFacedHem(t *testing.T) {
+	for _, more := range []map[pattern.ChoiceID]string{{}, {"skirt_line": "a_line"}, {"panel_seam": "shoulder"}, {"hem_opening": "none", "closure": "zip_side", "front_neckline": "square"}} {
+		more["hem_finish"] = "faced"
+		s := workroom.Draft(figure.Styled(t, more, "hem_allowance"))
+		require.True(t, s.Complete, "%v", more)
+		sound(t, s, "faced hem")
+		n := 0
+		for _, p := range s.Pieces {
+			for _, e := range p.EdgesNamed("hem") {
+				to, ok := s.Piece(e.SewnTo.Piece)
+				require.True(t, ok, p.ID)
+				require.Equal(t, p.Cut, to.Cut)
+				require.InDelta(t, 0.375, e.Allowance.Inches(), 1e-9)
+				n++
+			}
+		}
+		require.GreaterOrEqual(t, n, 4)
+	}
+	vent := workroom.Draft(figure.Styled(t, map[pattern.ChoiceID]string{"hem_finish": "faced", "hem_opening": "vent"}))
+	require.Equal(t, "hem_finish", vent.Refused[0].Input)
+}
