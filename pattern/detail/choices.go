@@ -73,11 +73,11 @@ var shapeChoices = []pattern.Choice{
 		Default: pick(pattern.Dress),
 	},
 	{
-		ID: pattern.Method, Title: "Method", Says: "How it is drafted: every part by its own measure, or by thumb.", Group: "Shape", Kind: pattern.KindPick,
+		ID: pattern.Method, Title: "Method", Says: "How it is drafted: every part by its own measure, from a bodice block, or by thumb.", Group: "Shape", Kind: pattern.KindPick,
 		Options: []pattern.Option{
 			{Value: pattern.Measured, Title: "Measured", Says: "Each part from its own measurement, net; allowances are added last."},
-			{Value: pattern.Direct, Title: "Direct block", Says: "A fitted bodice block by direct measure, each line from its own length; the dress goes on below it."},
 			{Value: pattern.Thumb, Title: "By thumb", Says: "Straight on the folded cloth with tape and chalk; the allowance is part of the figure."},
+			{Value: pattern.Direct, Title: "Direct block", Says: "A fitted bodice block by direct measure, each line from its own length; the dress goes on below it."},
 		},
 		Default: pick(pattern.Measured),
 	},
