@@ -37,6 +37,7 @@ type Piece struct {
 	Holes    []geom.Point
 	Balance  []Balance
 	Label    geom.Point // where the label block begins
+	FaceUp   bool       // cut single: drawn as the right side of the cloth shows it, else as the wrong side
 	Included bool       // the allowance is part of the figure as drawn (thumb)
 }
 

@@ -26,6 +26,9 @@ const (
 	FrontSide    PieceID = "front_side"
 	BackSide     PieceID = "back_side"
 	ArmholeStrip PieceID = "armhole_strip"
+	// The left halves, where her two sides differ.
+	FrontLeft PieceID = "front_left"
+	BackLeft  PieceID = "back_left"
 )
 
 // Step is the record of one step of the draft: one action, one new thing on

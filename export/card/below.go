@@ -70,6 +70,9 @@ func setting(p *pattern.Piece, rows []Row, g grid) []string {
 		layers := "both layers, right sides together"
 		if p.Cut == pattern.Single {
 			layers = "one layer, right side down"
+			if p.FaceUp {
+				layers = "one layer, right side up"
+			}
 		}
 		edge = fmt.Sprintf("Working edge: a centre line chalked along the grain, %s from the edge of the cloth, on %s.",
 			g.say(beyond+room), layers)

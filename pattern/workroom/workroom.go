@@ -74,15 +74,24 @@ func Draft(job pattern.Job) *pattern.Sheet {
 		name = pattern.Measured
 		m = g.Methods[name]
 	}
+	s := drawn(job, g, m, name)
+	s.Notes = notes(s)
+	s.MeasuredDepth = measuredDepth(s, g)
+	s.Findings = truing.Run(s)
+	if name != pattern.Thumb && job.Left.Len() > 0 {
+		bothSides(s, g, m)
+	}
+	return s
+}
+
+// drawn is the draft of a job before it is trued.
+func drawn(job pattern.Job, g garment.Garment, m garment.Method, name string) *pattern.Sheet {
 	s := &pattern.Sheet{Known: pattern.Known{Job: job, Garment: g.ID, Method: name}}
 	s.Figures, s.Missing = figures(job, m.Needs, name)
 	s.Settings = settings(s.Known, g.Choices)
 	res := bench.Run(s.Known, m.Steps)
 	s.Steps, s.Marks, s.Refused = res.Steps, res.Marks, res.Refused
 	m.Finish(s)
-	s.Notes = notes(s)
-	s.MeasuredDepth = measuredDepth(s, g)
-	s.Findings = truing.Run(s)
 	return s
 }
 
@@ -144,8 +153,8 @@ func notes(s *pattern.Sheet) []measure.Sentence {
 	if m := s.Job.Style.Method(); m != s.Method {
 		out = append(out, measure.Tell("The method {} is chosen; this garment is drafted by measure. It is kept.", methodName(m)))
 	}
-	if n := s.Job.Left.Len(); n > 0 {
-		out = append(out, measure.Tell("Her left side differs in "+counted(n, "measurement")+". The right side is drafted; the left is kept."))
+	if n := s.Job.Left.Len(); n > 0 && s.Method == pattern.Thumb {
+		out = append(out, measure.Tell("Her left side differs in "+counted(n, "measurement")+". By thumb both sides are cut alike; the left is kept."))
 	}
 	return out
 }
