@@ -62,6 +62,8 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 	}
 	if a.Done != nil {
 		m.d.Learn(*a.Done)
+		keep := m.d.KeepPlace()
+		add(m.guard(func() tea.Msg { keep(); return nil }))
 	}
 	if a.Study != nil {
 		add(m.study(*a.Study))

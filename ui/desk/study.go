@@ -22,6 +22,7 @@ func (r Running) On() bool { return r.ID != "" }
 type learner interface {
 	Learnt() map[string]int
 	Learn(lesson string, page int)
+	KeepPlace()
 }
 
 // Running is the lesson of the session on the desk.
@@ -52,6 +53,15 @@ func (d *Desk) Learnt() map[string]int {
 		return maps.Clone(l.Learnt())
 	}
 	return nil
+}
+
+// KeepPlace writes how far she is where it outlives the program, beside the
+// session's file. It may run beside the work.
+func (d *Desk) KeepPlace() func() {
+	if l, ok := d.store.(learner); ok {
+		return l.KeepPlace
+	}
+	return func() {}
 }
 
 // Learn notes that a page is done. The next save writes it.

@@ -20,9 +20,9 @@ func longer() Lesson {
 				yes("It stays as long as the back's", "Whatever the front gains, the dart takes up at the side."),
 				no("It gets shorter", "The dart takes only what was added. Front and back stay equal.")),
 			say(moved("side_neck_to_waist"), "Take away until the dart is small. Below {3/8 in} it is not worth sewing."),
-			say(check("dart_size"), "Now add {2 in} and run the checks. Beyond {2 1/2 in} one dart looks pointed."),
+			say(moved("side_neck_to_waist"), "Now add {2 in} and read the checks. Beyond {2 1/2 in} one dart looks pointed."),
 			ask(step("front.dart_legs"), "A good dart points at the bust and stops short of it. Where is its tip?").as(Place).word("tip"),
-			pickOne(check("dart_aim"), "Lower the bust point by {1 in}. See where the dart goes.",
+			pickOne(moved("side_neck_to_bust_point"), "Lower the bust point by {1 in}. See where the dart goes.",
 				"A dart falls to its tip. What helps?",
 				yes("Start it lower on the side", "Then it points level, or up a little."),
 				no("Make it longer", "It would still fall, and stand up at the bust."),
@@ -58,7 +58,7 @@ func methods() Lesson {
 				no("One who is tall", "Height goes into the length, and that is measured in both.")),
 			say(compare(pattern.Direct), "Now dotted is a third way, the direct block. Each line has its own length, and the back is only as wide as her chest.").word("direct block"),
 			say(check("balance"), "Read this check in both drafts. It tells how far front and back lie apart."),
-			say(compare(pattern.Thumb), "Print the comparison. Keep it with the pattern."),
+			say(compare(pattern.Thumb), "Write on the pattern where the two part most, and by how much. Keep it so."),
 		},
 	}
 }

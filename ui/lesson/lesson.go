@@ -99,6 +99,20 @@ func (l Lesson) Waits(sheet *pattern.Sheet) measure.Sentence {
 // Asks says that the page has a question.
 func (p Page) Asks() bool { return p.asks }
 
+// Veils says that a page shows a step which a later page asks about: it is
+// named there, and what it does is not told before the question.
+func (l Lesson) Veils(page int) bool {
+	if page < 1 || page > len(l.Pages) || l.Pages[page-1].asks || l.Pages[page-1].Show.What != OfStep {
+		return false
+	}
+	for _, p := range l.Pages[page:] {
+		if p.asks && p.Show == l.Pages[page-1].Show {
+			return true
+		}
+	}
+	return false
+}
+
 // OwnWords are the sentences of a question of the page's own: what it asks,
 // its options and what is said to each.
 func (p Page) OwnWords() []measure.Sentence {

@@ -3,6 +3,7 @@ package linear
 import (
 	"strconv"
 
+	"chalkfold/measure"
 	"chalkfold/ui/lesson"
 	"chalkfold/ui/text"
 )
@@ -51,6 +52,7 @@ func (r *room) answerDraft(line string) {
 		r.warn(v.Wrong)
 		return
 	}
+	v.Why = measure.Sentence{} // the step follows, and says it
 	if says := v.Say(r.d.Words, r.d.Unit()); says != "" {
 		r.tell(sentence(says))
 	}

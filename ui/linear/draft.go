@@ -57,7 +57,7 @@ func (r *room) tellMarks(s pattern.Step) {
 	for i := range sheet.Marks {
 		m := &sheet.Marks[i]
 		if m.Born == s.Number && m.Kind == pattern.MarkPoint && m.Piece == s.Piece {
-			r.say(text.HearPoint, capital(r.d.Words.Pass(spaced(m.Name))), r.at(m.Piece, m.At.X, m.At.Y))
+			r.say(text.HearPoint, capital(r.point(m.Name)), r.at(m.Piece, m.At.X, m.At.Y))
 		}
 	}
 }
@@ -140,34 +140,12 @@ func (r *room) whereDraft(name string) {
 	found := false
 	for i := range sheet.Marks {
 		m := &sheet.Marks[i]
-		if m.Kind == pattern.MarkPoint && m.AliveAt(r.step) && fit(strings.Fields(name), []string{spaced(m.Name)}) > 0 {
+		if m.Kind == pattern.MarkPoint && m.AliveAt(r.step) && fit(strings.Fields(name), []string{spaced(m.Name), r.point(m.Name)}) > 0 {
 			found = true
-			r.say(text.HearPoint, r.pieceName(m.Piece)+", "+r.d.Words.Pass(spaced(m.Name)), r.at(m.Piece, m.At.X, m.At.Y))
+			r.say(text.HearPoint, r.pieceName(m.Piece)+", "+r.point(m.Name), r.at(m.Piece, m.At.X, m.At.Y))
 		}
 	}
 	if !found {
 		r.say(text.HearNoMark, short(name))
-	}
-}
-
-// sayDraft tells the drawing in sentences: each piece with its edges.
-func (r *room) sayDraft() {
-	sheet := r.d.Sheet()
-	if len(sheet.Pieces) == 0 {
-		r.say(text.HearNotWhole)
-		return
-	}
-	cuts := map[pattern.CutKind]text.ID{pattern.OnFold: text.HearCutFold, pattern.Pair: text.HearCutPair, pattern.Single: text.HearCutOne}
-	for i := range sheet.Pieces {
-		p := &sheet.Pieces[i]
-		var edges []string
-		seen := map[string]bool{}
-		for _, e := range p.Edges {
-			if !seen[e.Name] {
-				seen[e.Name] = true
-				edges = append(edges, r.d.Words.Say(text.HearEdge, r.d.Words.Pass(spaced(e.Name)), r.d.Unit().Say(p.Along(e.Name))))
-			}
-		}
-		r.say(text.HearPiece, r.d.Words.Pass(p.Title), r.d.Words.Say(cuts[p.Cut]), strings.Join(edges, ", "))
 	}
 }

@@ -16,8 +16,8 @@ func Example() {
 	fmt.Println(strings.Join(lines[len(lines)-3:], "\n"))
 	fmt.Println(status)
 	// Output:
-	// Plain mode, words only, because of --plain. Type help for the words.
-	// measure> Dart: A fold sewn to a point. It turns flat cloth round a part of the body.
+	// Plain mode, words only, because of --plain.
+	// It turns flat cloth round a part of the body.
 	// measure> Goodbye.
 	//
 	// 0

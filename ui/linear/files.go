@@ -94,22 +94,8 @@ func (r *room) saved(path string, err error) {
 	}
 }
 
-// stops holds back what would lose unsaved work; the same word again right
-// after goes on.
-func (r *room) stops() bool {
-	if !r.d.Unsaved() || r.warned > 0 && r.warned == r.line-1 {
-		return false
-	}
-	r.warned = r.line
-	r.say(text.LinearUnsaved, r.d.Client())
-	return true
-}
-
 // openFile opens a path, or lists the clients worked on last.
 func (r *room) openFile(rest string) {
-	if r.stops() {
-		return
-	}
 	if rest != "" {
 		r.load(files.Expand(rest))
 		return
@@ -141,12 +127,17 @@ func (r *room) openFile(rest string) {
 }
 
 func (r *room) load(path string) {
+	for _, s := range r.d.Seats() {
+		if s.Path != "" && samePath(s.Path, path) {
+			r.switchTo(s.ID)
+			return
+		}
+	}
 	s, err := session.Open(path)
 	if err != nil {
 		r.warn(err)
 		return
 	}
-	r.d.Store().DropRescue()
 	session.Remember(path, s.Job)
 	r.take(s, s.Job.Unit)
 	r.say(text.Opened, path)
@@ -154,18 +145,12 @@ func (r *room) load(path string) {
 		r.tell(w)
 	}
 	r.whose()
-	r.stage = desk.Measure
 	r.enter()
 }
 
 func (r *room) begin(string) {
-	if r.stops() {
-		return
-	}
-	r.d.Store().DropRescue()
 	r.take(nil, r.d.Unit())
 	r.whose()
-	r.stage = desk.Measure
 	r.enter()
 }
 
@@ -180,9 +165,13 @@ func (r *room) changeUnit(rest string) {
 
 // quit leaves, after a question where work is unsaved.
 func (r *room) quit(string) {
-	if !r.d.Unsaved() {
+	names := r.unsavedNames()
+	switch {
+	case len(names) == 0:
 		r.leave()
 		return
+	case len(names) > 1:
+		r.say(text.LeaveUnsaved, r.d.Words.List(names))
 	}
 	r.say(text.LinearQuit)
 	r.open = &question{prompt: "quit", hear: func(line string) bool {
@@ -190,18 +179,17 @@ func (r *room) quit(string) {
 		begins := func(word string) bool { return answer != "" && strings.HasPrefix(word, answer) }
 		switch {
 		case begins("save") && answer != "s":
-			r.save(strings.TrimSpace(rest))
-			if !r.d.Unsaved() {
+			if r.saveAll(strings.TrimSpace(rest)) {
 				r.leave()
 			}
 		case begins("drop"):
-			r.d.Store().DropRescue()
+			r.dropAll()
 			r.say(text.LinearDropped)
 			r.over = true
 		case begins("stay") && answer != "s":
 			r.say(text.LinearStays)
 		case begins("quit"):
-			r.keep()
+			r.keepAll()
 			r.say(text.LinearRescued, session.RescueDir())
 			r.over, r.status = true, NotSaved
 		default:
@@ -212,7 +200,7 @@ func (r *room) quit(string) {
 }
 
 func (r *room) leave() {
-	r.d.Store().DropRescue()
+	r.dropAll()
 	r.say(text.LinearBye)
 	r.over = true
 }

@@ -1,62 +1,270 @@
 package linear
 
 import (
+	"strconv"
 	"strings"
 
 	"chalkfold/measure"
-	"chalkfold/pattern"
+	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
+	"chalkfold/pattern/workroom"
 	"chalkfold/ui/text"
 )
 
-// mainCloth is the name of the cloth of the dress itself.
-const mainCloth = "main"
+// usualTries is how long is searched where no count is said, and how long for
+// each answer besides the lay.
+const (
+	usualTries = 3_000_000
+	mostTries  = 100_000_000
+	asideTries = 400_000
+)
 
-// usualWidth is taken where the session names none, as in all of Chalkfold.
-const usualWidth = 58 * measure.Inch
+// table is the lay in hand; it is for one version of the job.
+type table struct {
+	known   bool
+	version int
+	shown   laid.Shown
+	best    lay.Lay
+	tried   int64 // evaluations of a search of this run; 0: none was made
+	trouble error
+}
 
-// shops are the widths that shops have, in inches: common practice, no source.
-var shops = [...]float64{36, 44, 54, 58}
-
-// cloth is hers, or the usual one of which nothing is known.
-func (r *room) cloth() pattern.Cloth {
-	c, ok := r.d.Job().Cloth(mainCloth)
-	if !ok {
-		c.Name = mainCloth
+// laid is the lay in hand: the kept one, the first one, or what was found.
+func (r *room) laid() *table {
+	t := &r.cloth
+	if t.known && t.version == r.d.Version() {
+		return t
 	}
-	if c.Width <= 0 {
-		c.Width = usualWidth
+	*t = table{known: true, version: r.d.Version()}
+	if s := r.d.Sheet(); s.Complete && len(s.Pieces) > 0 {
+		t.shown, t.trouble = laid.Show(s, laid.Main)
+		t.best = t.shown.Lay
 	}
-	return c
+	return t
+}
+
+// ready says why nothing is laid, if so.
+func (r *room) ready() (*table, bool) {
+	t := r.laid()
+	switch {
+	case t.trouble != nil:
+		r.say(text.HearNoLay, sentence(withoutPlace(t.trouble).Error()))
+	case len(t.best.Placed) == 0:
+		r.notWhole(text.LayEmpty)
+	default:
+		return t, true
+	}
+	return t, false
 }
 
 func (r *room) enterLay() {
-	r.sayLay()
-	r.say(text.HearWidthAsk, r.unitName(r.d.Unit()))
-}
-
-func (r *room) sayLay() {
-	n, ok := lay.NeedOf(r.d.Sheet())
-	if !ok {
-		r.notWhole(text.LayEmpty)
+	r.sayLay("")
+	if t := r.laid(); len(t.best.Placed) == 0 {
 		return
 	}
-	r.buy(lay.Rule(n, r.cloth()))
+	r.say(text.HearLayHow)
+	r.say(text.HearLayMore)
+	if !r.laid().shown.Named {
+		r.say(text.HearWidthAsk, r.unitName(r.d.Unit()))
+	}
 }
 
-// buy says what to ask for in the shop.
-func (r *room) buy(h lay.Hand) {
-	w := r.d.Unit().Say(h.Width)
-	switch h.Lengths {
-	case 0:
-		r.say(text.HearNarrow, w)
-	case 1:
-		r.say(text.HearBuy, w, lay.Says(h.Yards, h.Metric))
-		r.say(text.HearOneLength)
-	default:
-		r.say(text.HearBuy, w, lay.Says(h.Yards, h.Metric))
-		r.say(text.HearLengths, h.Lengths)
+// sayLay says what to buy, which lay it is, and on what cloth.
+func (r *room) sayLay(string) {
+	t, ok := r.ready()
+	if !ok {
+		return
 	}
+	r.say(text.HearBuy, r.d.Unit().Say(t.shown.Cloth.Width), r.d.Words.Pass(t.shown.Buy(t.best).Says))
+	r.tell(r.which(t))
+	c := t.shown.Cloth
+	nap := ""
+	if c.Nap {
+		nap = r.d.Words.Say(text.LayNap)
+	}
+	r.say(text.LayOn, capital(c.Name), r.d.Unit().Say(c.Width), r.d.Words.Pass(laid.Folds(c)), nap)
+	if !t.shown.Named {
+		r.say(text.LayUsual)
+	}
+	if c.ShrinkAlong > 0 || c.ShrinkAcross > 0 {
+		r.say(text.LayHandWash, percent(c.ShrinkAlong), percent(c.ShrinkAcross))
+	}
+	if !t.shown.Dropped.IsEmpty() && t.tried == 0 {
+		r.tell(sentence(r.d.Words.Pass(t.shown.Dropped.In(r.d.Unit()))))
+	}
+}
+
+// which is the lay in hand, how long, how much of the cloth it uses, and the
+// hand rule beside.
+func (r *room) which(t *table) string {
+	hand := r.d.Words.Say(text.LayNoHand)
+	if h, ok := t.shown.Hand(t.shown.Cloth.Width); ok {
+		hand = r.d.Words.Pass(lay.Says(h.Yards, h.Metric))
+	}
+	long, used := r.d.Unit().Say(onCloth(t.best.Length)), percent(t.best.Density)
+	switch {
+	case t.tried > 0:
+		return r.d.Words.Say(text.LayBest, t.best.Evaluations, long, used, hand)
+	case t.shown.Kept:
+		return r.d.Words.Say(text.LayHers, long, used, hand)
+	}
+	return r.d.Words.Say(text.LayShelf, long, used, hand)
+}
+
+func onCloth(steps int64) measure.Length { return measure.Length(float64(steps) / lay.PerMM) }
+
+func percent(x float64) string {
+	return strings.TrimSuffix(strconv.FormatFloat(x, 'f', 1, 64), ".0")
+}
+
+// listLay tells the lay by tape in laying order, piece by piece, what decides
+// the length, and what is left over.
+func (r *room) listLay() {
+	t, ok := r.ready()
+	if !ok {
+		return
+	}
+	for _, s := range lay.Say(t.shown.Problem, t.best) {
+		r.tell(sentence(r.d.Words.Pass(s.In(r.d.Unit()))))
+	}
+}
+
+func (r *room) whyLay() {
+	t, ok := r.ready()
+	if !ok {
+		return
+	}
+	u := r.d.Unit()
+	if h, ok := t.shown.Hand(t.shown.Cloth.Width); ok {
+		r.say(text.HearSum, r.d.Words.Pass(h.Buy.Sum(u)), u)
+		r.say(text.HearHandSays, lower(r.d.Words.Say(text.HearHandRule)))
+	}
+	lines := lay.Say(t.shown.Problem, t.best)
+	for _, s := range lines[min(len(t.best.Placed), len(lines)):] {
+		r.tell(sentence(r.d.Words.Pass(s.In(u))))
+	}
+}
+
+func lower(s string) string {
+	for i, c := range s {
+		return strings.ToLower(string(c)) + s[i+len(string(c)):]
+	}
+	return s
+}
+
+// searchLay looks for a lay that takes less cloth. The count alone decides when
+// it ends, so that the same words give the same lay.
+func (r *room) searchLay(rest string) {
+	t, ok := r.ready()
+	if !ok {
+		return
+	}
+	tries := int64(usualTries)
+	if rest != "" {
+		n, err := strconv.ParseInt(strings.NewReplacer(" ", "", ",", "").Replace(rest), 10, 64)
+		if err != nil || n < 1 || n > mostTries {
+			r.say(text.HearTries)
+			return
+		}
+		tries = n
+	}
+	r.say(text.HearSearches, tries)
+	r.speak()
+	found, err := laid.Solve(t.shown.Problem, lay.Options{Evaluations: tries})
+	if err != nil {
+		r.warn(withoutPlace(err))
+		return
+	}
+	was := t.best.Length
+	if found.Length >= was {
+		r.say(text.HearNoBetter, tries)
+		return
+	}
+	t.best, t.tried = found, tries
+	u := r.d.Unit()
+	r.say(text.HearSearched, tries, u.Say(onCloth(found.Length)), u.Say(onCloth(was)))
+	r.sayLay("")
+}
+
+// keepLay puts the lay in hand into the session.
+func (r *room) keepLay(string) {
+	t, ok := r.ready()
+	if !ok {
+		return
+	}
+	if t.shown.Kept && t.tried == 0 {
+		r.say(text.LayKeptYet)
+		return
+	}
+	says := r.d.Words.Say(text.LayKept, t.shown.Cloth.Name, r.d.Words.Pass(t.shown.Buy(t.best).Says))
+	r.change(r.d.Job().WithLay(t.shown.Keep(t.best)), says)
+}
+
+// widthsLay lays the pieces on other widths of cloth.
+func (r *room) widthsLay(string) {
+	t, ok := r.ready()
+	if !ok {
+		return
+	}
+	u := r.d.Unit()
+	r.say(text.LayTrying)
+	r.speak()
+	for _, w := range t.shown.Widths(laid.ShopWidths(u, t.shown.Cloth.Width), laid.Search{Evaluations: asideTries}) {
+		if w.Err != nil {
+			r.say(text.HearWidthNot, u.Say(w.Width))
+			continue
+		}
+		hand := r.d.Words.Say(text.LayNoHand)
+		if w.Hand.Lengths > 0 {
+			hand = r.d.Words.Pass(lay.Says(w.Hand.Yards, w.Hand.Metric))
+		}
+		r.say(text.HearWidthRow, u.Say(w.Width), r.d.Words.Pass(w.Buy.Says), hand)
+		if w.Cost > 0 {
+			r.say(text.HearPrice, strconv.FormatFloat(w.Cost, 'f', 2, 64))
+		}
+	}
+}
+
+// remnantLay answers whether a piece of cloth is enough, and what would make it
+// so.
+func (r *room) remnantLay(rest string) {
+	t, ok := r.ready()
+	if !ok {
+		return
+	}
+	u := r.d.Unit()
+	along, across, ok := sides(rest, u)
+	if !ok {
+		like := "60 x 45"
+		if u != measure.In {
+			like = "150 x 110"
+		}
+		r.say(text.HearRemnantHow, like)
+		return
+	}
+	r.say(text.LayRemTrying)
+	r.speak()
+	fit := t.shown.Remnant(along, across, laid.Search{Evaluations: asideTries}, workroom.Draft)
+	r.tell(sentence(r.d.Words.Pass(fit.Says().In(u))))
+	for _, c := range fit.Cures {
+		r.tell(sentence(r.d.Words.Pass(c.Says.In(u))))
+	}
+}
+
+// sides reads "60 x 45": along the grain, then across.
+func sides(words string, u measure.Unit) (along, across measure.Length, ok bool) {
+	parts := strings.FieldsFunc(words, func(c rune) bool { return c == 'x' || c == 'X' || c == '×' })
+	if len(parts) != 2 {
+		return 0, 0, false
+	}
+	for i, into := range [...]*measure.Length{&along, &across} {
+		l, err := measure.Read(strings.TrimSpace(parts[i]), u)
+		if err != nil || l <= 0 || l > 50_000 {
+			return 0, 0, false
+		}
+		*into = l
+	}
+	return along, across, true
 }
 
 // notWhole says what the drawing waits for.
@@ -72,32 +280,6 @@ func (r *room) notWhole(id text.ID) {
 		names = append(names, strings.ToLower(r.term(m.ID)))
 	}
 	r.say(id, strings.Join(names, ", "))
-}
-
-func (r *room) whyLay() {
-	n, ok := lay.NeedOf(r.d.Sheet())
-	if !ok {
-		r.notWhole(text.LayEmpty)
-		return
-	}
-	if h := lay.Rule(n, r.cloth()); h.Lengths > 0 {
-		r.say(text.HearSum, r.d.Words.Pass(h.Buy.Sum(r.d.Unit())), r.d.Unit())
-	}
-	r.say(text.HearHandRule)
-}
-
-// listLay says what cloth of other widths would take.
-func (r *room) listLay() {
-	n, ok := lay.NeedOf(r.d.Sheet())
-	if !ok {
-		r.notWhole(text.LayEmpty)
-		return
-	}
-	for _, w := range shops {
-		c := r.cloth()
-		c.Width = measure.In.Length(w)
-		r.buy(lay.Rule(n, c))
-	}
 }
 
 // clothWidth writes down how wide her cloth is.
@@ -116,20 +298,8 @@ func (r *room) clothWidth(line string) {
 		r.say(text.HearWidthSmall, u.Tape(low), u.Say(high))
 		return
 	}
-	c := r.cloth()
-	c.Width = w
-	job := r.d.Job()
-	cloths := append([]pattern.Cloth(nil), job.Cloths...)
-	job.Cloths = cloths
-	found := false
-	for i := range cloths {
-		if cloths[i].Name == mainCloth {
-			cloths[i], found = c, true
-		}
-	}
-	if !found {
-		job.Cloths = append(cloths, c)
-	}
-	r.change(job, r.d.Words.Say(text.HearWidthSet, u.Say(w)))
-	r.sayLay()
+	c, _ := r.d.Job().Cloth(laid.Main)
+	c.Name, c.Width = laid.Main, w
+	r.change(r.d.Job().WithCloth(c), r.d.Words.Say(text.HearWidthSet, u.Say(w)))
+	r.sayLay("")
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"time"
 	"unicode"
@@ -41,34 +42,32 @@ type room struct {
 	out     *bufio.Writer
 	broken  bool // nobody hears any more
 	said    []string
-	kept    []string // what was said to the last line
-	stage   desk.StageID
+	kept    []string  // what was said to the last line
 	open    *question // what is asked beside the stage's own
 	over    bool
 	status  int
 	rescues []session.Rescue
 
-	id      measure.ID       // Measure: in hand
-	choice  pattern.ChoiceID // Style
-	step    int              // Draft: the step told last
-	asking  bool             // a question before each step
-	asked   int              // the step that is asked about; 0: none
-	hints   int
-	finding int // True: place in the order told
-
-	line   int // lines heard
-	warned int // the line that was held back because work is unsaved
+	place  // where she stands with the client on the desk
+	places map[desk.SeatID]place
+	asking bool // Draft: a question before each step
+	asked  int  // the step that is asked about; 0: none
+	hints  int
+	cloth  table // the lay in hand
+	page   page  // of the lesson that runs
 }
 
 // question takes the next line before anything else. It gives false for a line
 // that it leaves to the stage.
 type question struct {
 	prompt string
+	empty  bool // an empty line is an answer too
 	hear   func(line string) bool
 }
 
 func newRoom(o Options) *room {
-	r := &room{in: bufio.NewReaderSize(o.In, lineLimit), out: bufio.NewWriter(o.Out), stage: desk.Measure, rescues: own(o.Rescues, o.Session)}
+	r := &room{in: bufio.NewReaderSize(o.In, lineLimit), out: bufio.NewWriter(o.Out), rescues: own(o.Rescues, o.Session), places: map[desk.SeatID]place{}}
+	r.stage = desk.Measure
 	r.d = desk.New(desk.Settings{})
 	r.d.Words = o.Words
 	if o.Now != nil {
@@ -122,13 +121,12 @@ func own(all []session.Rescue, s *session.Session) []session.Rescue {
 	return out
 }
 
-// take puts a session on the desk.
+// take puts a session on the desk; nil is a new one.
 func (r *room) take(s *session.Session, u measure.Unit) {
 	if s == nil {
 		s = session.New("", pattern.Job{Unit: u})
 	}
-	r.d.Take(desk.Opened{Store: s, Path: s.Path, Saved: s.Job})
-	r.id, r.choice, r.step, r.asked, r.hints, r.finding = "", "", 0, 0, 0, 0
+	r.put(desk.Opened{Store: s, Path: s.Path, Saved: s.Job})
 }
 
 // whose says who is on the desk.
@@ -145,12 +143,11 @@ func (r *room) whose() {
 // ended is the end of the input: unsaved work is rescued.
 func (r *room) ended() {
 	r.over = true
-	if !r.d.Unsaved() {
-		r.d.Store().DropRescue()
+	r.keepAll()
+	if len(r.d.AllUnsaved()) == 0 {
 		return
 	}
 	r.status = NotSaved
-	r.keep()
 	r.say(text.LinearEnd, session.RescueDir())
 }
 
@@ -184,8 +181,8 @@ func (r *room) read() (string, error) {
 	return strings.TrimSpace(clean), nil
 }
 
-// flush says what there is to say and prompts.
-func (r *room) flush() {
+// speak says what there is to say now, before work that takes a while.
+func (r *room) speak() {
 	if len(r.said) > 0 {
 		r.kept = r.said
 	}
@@ -193,6 +190,14 @@ func (r *room) flush() {
 		r.write(l + "\n")
 	}
 	r.said = nil
+	if r.out.Flush() != nil {
+		r.broken = true
+	}
+}
+
+// flush says what there is to say and prompts.
+func (r *room) flush() {
+	r.speak()
 	if !r.over {
 		prompt := strings.ToLower(r.d.Words.Pass(r.here().name))
 		if r.open != nil {
@@ -220,13 +225,53 @@ func (r *room) say(id text.ID, args ...any) { r.tell(r.d.Words.Say(id, args...))
 // width of the lines; longer ones are broken between words.
 const width = 78
 
-// tell adds words that have been through the catalogue.
+// tell adds words that have been through the catalogue, each sentence on a line
+// of its own.
 func (r *room) tell(words string) {
 	for _, part := range strings.Split(words, "\n") {
-		if part = strings.TrimSpace(text.Plain(r.d.Plain(part))); part != "" {
-			r.said = append(r.said, desk.Wrap(part, width)...)
+		for _, one := range sentences(text.Plain(r.d.Plain(part))) {
+			r.said = append(r.said, wrapped(one)...)
 		}
 	}
+}
+
+// inLength is a blank that stands in a length: "6 5/8 in" is not parted.
+var inLength = regexp.MustCompile(`(\d) (\d+/\d+|x \d+|in\b|cm\b|mm\b|yd\b)`)
+
+// wrapped breaks a sentence between words, never in a length.
+func wrapped(one string) []string {
+	const held = "\u00a0"
+	for range 2 { // a number with a fraction and a unit has two blanks
+		one = inLength.ReplaceAllString(one, "$1"+held+"$2")
+	}
+	lines := desk.Wrap(one, width)
+	for i, l := range lines {
+		lines[i] = strings.ReplaceAll(l, held, " ")
+	}
+	return lines
+}
+
+// sentences parts words after a full stop or a question mark that a capital
+// follows; the number of a line in a list stays with it.
+func sentences(words string) []string {
+	var out []string
+	rs, from := []rune(words), 0
+	for i := 1; i+2 < len(rs); i++ {
+		after := unicode.IsUpper(rs[i+2]) || unicode.IsDigit(rs[i+2]) && unicode.IsLetter(rs[i-1])
+		if rs[i] != '.' && rs[i] != '?' || rs[i+1] != ' ' || !after || strings.Trim(string(rs[from:i]), "0123456789 ") == "" {
+			continue
+		}
+		out = append(out, string(rs[from:i+1]))
+		from = i + 2
+	}
+	out = append(out, string(rs[from:]))
+	kept := out[:0]
+	for _, s := range out {
+		if s = strings.TrimSpace(s); s != "" {
+			kept = append(kept, s)
+		}
+	}
+	return kept
 }
 
 // warn tells what went wrong, one sentence each.

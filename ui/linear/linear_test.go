@@ -102,7 +102,7 @@ func TestTheModeIsSaidFirst(t *testing.T) {
 	got, status := talk(nil)
 	require.Equal(t, Done, status)
 	first, _, _ := strings.Cut(got, "\n")
-	require.Equal(t, "Plain mode, words only, because of --plain. Type help for the words.", first)
+	require.Equal(t, "Plain mode, words only, because of --plain.", first)
 }
 
 func TestMeasure(t *testing.T) {
@@ -237,10 +237,10 @@ func TestSaving(t *testing.T) {
 func TestOpening(t *testing.T) {
 	dir := home(t)
 	s := saved(t, sample())
-	got, _ := talk(nil, "open "+filepath.Join(dir, "none"), "open "+s.Path, "draft", "bust 37", "measure", "bust 37", "open "+s.Path, "open "+s.Path, "open", "1", "q")
+	got, _ := talk(nil, "open "+filepath.Join(dir, "none"), "open "+s.Path, "draft", "bust 37", "measure", "bust 37", "open "+s.Path, "new", "open", "1", "q")
 	require.Contains(t, got, "there is no such file")
 	require.Contains(t, got, "Client Sample Client, lengths in inches.")
-	require.Contains(t, got, "The work on Sample Client is not saved.")
+	require.Contains(t, got, "Sample Client stays open; clients lists who is open.")
 	require.Contains(t, got, "1 Sample Client, ")
 }
 

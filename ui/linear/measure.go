@@ -33,6 +33,10 @@ func (r *room) enterMeasure() {
 // nextMissing asks for the next measurement that is not taken, from the one in
 // hand on.
 func (r *room) nextMissing() {
+	if r.d.Running().On() {
+		r.say(text.HearPageNext)
+		return
+	}
 	needs := r.needs()
 	from := 0
 	for i, id := range needs {

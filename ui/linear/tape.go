@@ -1,6 +1,8 @@
 package linear
 
 import (
+	"strings"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/ui/text"
@@ -35,11 +37,12 @@ func zero(u measure.Unit) string { return u.Tape(0) }
 
 // edge is the line from which a piece is measured: the back has no fold.
 func (r *room) edge(piece pattern.PieceID) text.ID {
-	if p, ok := r.d.Sheet().Piece(piece); ok && p.Fold == nil {
-		return text.HearCentre
+	if strings.HasPrefix(string(piece), string(pattern.Front)+"_") {
+		piece = pattern.Front // it is traced from the front
 	}
-	if piece == pattern.Back || piece == pattern.BackNeckFacing {
-		return text.HearCentre
+	p, ok := r.d.Sheet().Piece(piece)
+	if ok && p.Fold != nil || !ok && piece == pattern.Front {
+		return text.HearFold
 	}
-	return text.HearFold
+	return text.HearCentre
 }

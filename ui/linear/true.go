@@ -58,17 +58,27 @@ func (r *room) tellFinding() {
 	}
 	r.finding = min(r.finding, len(all)-1)
 	f := all[r.finding]
+	r.tellOne(f)
+	if f.Try != nil {
+		r.say(text.HearCureHow)
+	}
+}
+
+// tellOne tells a finding: two figures, where, and the cure.
+func (r *room) tellOne(f pattern.Finding) {
 	r.findingLine(f)
+	if f.Verdict == pattern.Pass || f.Verdict == pattern.Skip {
+		return
+	}
 	if f.Got != f.Want {
 		r.say(text.HearGot, r.quantity(f, f.Got), r.quantity(f, f.Want))
 	}
-	r.whereTrue("")
+	if f.Where.Piece != "" {
+		r.say(text.HearPlace, strings.ToLower(r.pieceName(f.Where.Piece)), r.at(f.Where.Piece, f.Where.At.X, f.Where.At.Y))
+	}
 	cure := strings.TrimSuffix(r.d.Words.Pass(f.Cure.In(r.d.Unit())), ".")
 	if cure != "" {
 		r.say(text.HearCure, cure)
-	}
-	if f.Try != nil {
-		r.say(text.HearCureHow)
 	}
 }
 

@@ -25,7 +25,7 @@ func vocabulary() []word {
 		{"hint", text.WordHint, 0, func(r *room, _ string) { r.here().hint(r) }},
 		{"again", text.WordAgain, 0, (*room).again},
 		{"step", text.WordStep, 0, (*room).goTo},
-		{"say", text.WordSay, 0, func(r *room, _ string) { r.here().say(r) }},
+		{"say", text.WordSay, 0, func(r *room, rest string) { r.here().say(r, rest) }},
 		{"where", text.WordWhere, 0, func(r *room, rest string) { r.here().where(r, rest) }},
 		{"list", text.WordList, 0, func(r *room, _ string) { r.here().list(r) }},
 
@@ -38,6 +38,11 @@ func vocabulary() []word {
 		{"ask", text.WordAsk, desk.Draft, (*room).askFirst},
 		{"cure", text.WordCure, desk.True, (*room).cure},
 		{"width", text.WordWidth, desk.Lay, (*room).clothWidth},
+		{"widths", text.WordWidths, desk.Lay, (*room).widthsLay},
+		{"search", text.WordSearch, desk.Lay, (*room).searchLay},
+		{"keep", text.WordKeepLay, desk.Lay, (*room).keepLay},
+		{"remnant", text.WordRemnant, desk.Lay, (*room).remnantLay},
+		{"read", text.WordRead, desk.Cut, (*room).readCard},
 		{"write", text.WordWrite, desk.Cut, (*room).writeOut},
 
 		{"measure", text.WordStage, 0, goer(desk.Measure)},
@@ -46,6 +51,16 @@ func vocabulary() []word {
 		{"true", text.WordStage, 0, goer(desk.True)},
 		{"lay", text.WordStage, 0, goer(desk.Lay)},
 		{"cut", text.WordStage, 0, goer(desk.Cut)},
+
+		{"lesson", text.WordLesson, 0, (*room).lessons},
+		{"leave", text.WordLeave, 0, (*room).leaveLesson},
+		{"what", text.WordWhat, 0, (*room).whatIf},
+		{"more", text.WordMore, 0, (*room).more},
+		{"less", text.WordLess, 0, (*room).less},
+		{"compare", text.WordCompare, 0, (*room).compare},
+		{"fault", text.WordFault, desk.True, (*room).faults},
+		{"clients", text.WordClients, 0, (*room).clients},
+		{"class", text.WordClass, 0, (*room).class},
 
 		{"undo", text.WordUndo, 0, (*room).undo},
 		{"redo", text.WordRedo, 0, (*room).redo},
@@ -69,7 +84,7 @@ type stage struct {
 	count  func(r *room) int
 	why    func(r *room)
 	hint   func(r *room)
-	say    func(r *room)
+	say    func(r *room, rest string)
 	where  func(r *room, name string)
 	list   func(r *room)
 	named  func(r *room, line string) bool // a name with an answer, like waist 28
@@ -77,16 +92,22 @@ type stage struct {
 
 // here is the stage she is at.
 func (r *room) here() stage {
+	if r.d.Running().On() {
+		return stage{
+			"Lesson", func(r *room) { r.toPage() }, (*room).answerPage, (*room).movePage, (*room).jumpPage, (*room).countPages,
+			(*room).whyPage, (*room).hintPage, func(r *room, rest string) { r.tellPage(rest, true) }, (*room).wherePage, (*room).listPage, (*room).namedPage,
+		}
+	}
 	switch r.stage {
 	case desk.Measure:
 		return stage{
 			"Measure", (*room).enterMeasure, (*room).answerMeasure, (*room).moveMeasure, (*room).jumpMeasure, (*room).countMeasure,
-			(*room).whyMeasure, (*room).hintMeasure, (*room).listMeasure, (*room).whereMeasure, (*room).listMeasure, (*room).namedMeasure,
+			(*room).whyMeasure, (*room).hintMeasure, alone((*room).listMeasure), (*room).whereMeasure, (*room).listMeasure, (*room).namedMeasure,
 		}
 	case desk.Style:
 		return stage{
 			"Style", (*room).enterStyle, (*room).answerStyle, (*room).moveStyle, (*room).jumpStyle, (*room).countStyle,
-			(*room).whyStyle, (*room).tellChoice, (*room).sayStyle, (*room).noWhere, (*room).listStyle, (*room).namedStyle,
+			(*room).whyStyle, (*room).tellChoice, alone((*room).sayStyle), (*room).noWhere, (*room).listStyle, (*room).namedStyle,
 		}
 	case desk.Draft:
 		return stage{
@@ -96,19 +117,22 @@ func (r *room) here() stage {
 	case desk.True:
 		return stage{
 			"True", (*room).enterTrue, (*room).noAnswer, (*room).moveTrue, (*room).jumpTrue, (*room).countTrue,
-			(*room).tellFinding, (*room).hintTrue, (*room).sayTrue, (*room).whereTrue, (*room).listTrue, never,
+			(*room).tellFinding, (*room).hintTrue, alone((*room).sayTrue), (*room).whereTrue, (*room).listTrue, never,
 		}
 	case desk.Lay:
 		return stage{
-			"Lay", (*room).enterLay, (*room).clothWidth, (*room).standStill, noJump, noCount,
+			"Lay", (*room).enterLay, (*room).clothWidth, (*room).onward, noJump, noCount,
 			(*room).whyLay, (*room).whyLay, (*room).sayLay, (*room).noWhere, (*room).listLay, never,
 		}
 	}
 	return stage{
-		"Cut", (*room).enterCut, (*room).noAnswer, (*room).standStill, noJump, noCount,
-		(*room).enterCut, (*room).hintCut, (*room).enterCut, (*room).noWhere, (*room).enterCut, never,
+		"Cut", (*room).enterCut, (*room).noAnswer, (*room).lastStage, noJump, noCount,
+		(*room).enterCut, (*room).hintCut, alone((*room).enterCut), (*room).noWhere, (*room).enterCut, never,
 	}
 }
+
+// alone is a word that nothing is said behind.
+func alone(do func(*room)) func(*room, string) { return func(r *room, _ string) { do(r) } }
 
 func never(*room, string) bool { return false }
 func noJump(*room, int) bool   { return false }
@@ -116,12 +140,19 @@ func noCount(*room) int        { return 0 }
 
 func goer(to desk.StageID) func(*room, string) {
 	return func(r *room, _ string) {
+		if r.d.Running().On() {
+			r.leaveLesson("")
+		}
 		r.stage, r.asked = to, 0
 		r.enter()
 	}
 }
 
 func (r *room) enter() {
+	if r.d.Running().On() {
+		r.toPage()
+		return
+	}
 	r.tell(sentence(r.d.Words.Pass(r.here().name)))
 	r.here().enter(r)
 }
@@ -129,10 +160,9 @@ func (r *room) enter() {
 // hear does what a line asks for: first an open question, then a number, a
 // name of this stage in two words or more, a word of the vocabulary, any name.
 func (r *room) hear(line string) {
-	r.line++
 	if q := r.open; q != nil {
 		r.open = nil
-		if line == "" {
+		if line == "" && !q.empty {
 			r.open = q
 			return
 		}
@@ -262,4 +292,13 @@ func (r *room) noWhere(string) { r.say(text.LinearNothing, "where") }
 
 func (r *room) noAnswer(string) { r.say(text.LinearNumberOnly) }
 
-func (r *room) standStill(int) { r.here().say(r) }
+// onward is next and back where there is one thing only.
+func (r *room) onward(by int) { r.end(map[bool]int{true: 1, false: -1}[by > 0], 1, "cut", nil) }
+
+func (r *room) lastStage(by int) {
+	if by > 0 {
+		r.say(text.HearLast)
+		return
+	}
+	r.say(text.LinearNone)
+}

@@ -42,7 +42,9 @@ func (c *course) job() pattern.Job {
 
 func (c *course) learnt() lesson.Progress {
 	if c.sample {
-		return nil
+		s := session.New("", c.job())
+		s.ResumePlace()
+		return lesson.Progress(s.Learnt())
 	}
 	return lesson.Progress(c.d.Learnt())
 }
@@ -108,5 +110,7 @@ func (c *course) waits(l lesson.Lesson) string {
 // sampleOpened is the sample client, to be put on the desk.
 func sampleOpened(d *desk.Desk, says string) *desk.Opened {
 	job := Sample(d)
-	return &desk.Opened{Store: session.New("", job), Saved: job, Says: says, Go: desk.Draft}
+	s := session.New("", job)
+	s.ResumePlace()
+	return &desk.Opened{Store: s, Saved: job, Says: says, Go: desk.Draft}
 }

@@ -1,8 +1,6 @@
 package overlay
 
 import (
-	"fmt"
-	"hash/fnv"
 	"strings"
 
 	chalk "chalkfold/export/card"
@@ -20,32 +18,12 @@ import (
 // was ticked on: on a card that has changed she begins anew.
 type readout struct {
 	d      *desk.Desk
-	pieces []spoken
+	pieces []chalk.Spoken
 	at     int // piece
 	item   int // of the piece; past the last: it is done
 	// ticked is the count for each piece, of all times it was gone through: a
 	// second pair of the same card counts on.
 	ticked []int
-}
-
-// spoken is a piece to be read out.
-type spoken struct {
-	title string
-	key   string
-	items []item
-	marks int
-}
-
-// item is one screen: a mark with its place, or a sentence.
-type item struct {
-	mark    *chalk.Place
-	line    text.ID // which line it lies on
-	name    string
-	join    chalk.Join
-	aside   bool
-	notes   []string
-	says    string
-	counted int // of marks, the number of this one
 }
 
 // Readout reads the chalk card of the draft on the desk, from where she
@@ -55,9 +33,9 @@ func Readout(d *desk.Desk) desk.Overlay {
 	if s := d.Sheet(); s.Complete {
 		learnt := d.Learnt()
 		for _, p := range chalk.Make(s, d.Unit()).Pieces {
-			x := aloud(p)
+			x := p.Aloud()
 			r.pieces = append(r.pieces, x)
-			r.ticked = append(r.ticked, learnt[x.key])
+			r.ticked = append(r.ticked, learnt[x.Key])
 		}
 	}
 	r.resume()
@@ -69,68 +47,13 @@ func Readout(d *desk.Desk) desk.Overlay {
 func (r *readout) resume() {
 	for _, begun := range [2]bool{true, false} {
 		for i, p := range r.pieces {
-			done := r.ticked[i] % len(p.items)
+			done := r.ticked[i] % len(p.Items)
 			if begun && done > 0 || !begun && r.ticked[i] == 0 {
 				r.at, r.item = i, done
 				return
 			}
 		}
 	}
-}
-
-// aloud puts a piece of the card in the order of reading.
-func aloud(p chalk.Piece) spoken {
-	s := spoken{title: p.Title}
-	say := func(words ...string) {
-		for _, w := range words {
-			s.items = append(s.items, item{says: w})
-		}
-	}
-	say(p.Set...)
-	for _, line := range [2]text.ID{text.ReadoutCut, text.ReadoutSew} {
-		for i := range p.Rows {
-			row := &p.Rows[i]
-			x := item{mark: row.Cut, line: line, name: row.Name, join: row.Join, aside: row.AsideCut, notes: row.Notes}
-			if line == text.ReadoutSew {
-				x.mark, x.aside = row.Stitch, row.AsideStitch
-			}
-			if x.mark == nil {
-				continue
-			}
-			if x.name == "" {
-				x.name = strings.ReplaceAll(row.Edge, "_", " ")
-			}
-			s.marks++
-			x.counted = s.marks
-			s.items = append(s.items, x)
-		}
-	}
-	say(p.Darts...)
-	say(p.Notches...)
-	if p.Grain != "" {
-		say(p.Grain)
-	}
-	if len(s.items) == 0 {
-		say(p.Cut)
-	}
-	s.key = cardKey + string(p.ID) + "." + fingerprint(s)
-	return s
-}
-
-// cardKey begins the keys under which ticks are kept.
-const cardKey = "card."
-
-// fingerprint tells two cards of one piece apart.
-func fingerprint(s spoken) string {
-	h := fnv.New32a()
-	for _, i := range s.items {
-		if i.mark != nil {
-			fmt.Fprintf(h, "%s %.3f %.3f\n", i.line, i.mark.Down.MM(), i.mark.Out.MM())
-		} else {
-			fmt.Fprintln(h, i.says)
-		}
-	}
-	return fmt.Sprintf("%04x", h.Sum32()>>16^h.Sum32()&0xffff)
 }
 
 func (r *readout) Title() string                 { return r.d.Tell(text.ReadoutTitle) }
@@ -194,7 +117,7 @@ func (r *readout) tick() desk.Ask {
 		return desk.Ask{Close: true}
 	}
 	p := &r.pieces[r.at]
-	if r.item >= len(p.items) {
+	if r.item >= len(p.Items) {
 		if r.at+1 >= len(r.pieces) {
 			return desk.Ask{Close: true}
 		}
@@ -203,12 +126,12 @@ func (r *readout) tick() desk.Ask {
 	}
 	r.item++
 	// The round she is in, and how far she is in it.
-	n := r.ticked[r.at]/len(p.items)*len(p.items) + r.item
+	n := r.ticked[r.at]/len(p.Items)*len(p.Items) + r.item
 	if n <= r.ticked[r.at] {
 		return desk.Ask{}
 	}
 	r.ticked[r.at] = n
-	return desk.Ask{Done: &desk.Running{ID: p.key, Page: n}}
+	return desk.Ask{Done: &desk.Running{ID: p.Key, Page: n}}
 }
 
 func (r *readout) back() {
@@ -217,12 +140,12 @@ func (r *readout) back() {
 		r.item--
 	case r.at > 0:
 		r.at--
-		r.item = len(r.pieces[r.at].items)
+		r.item = len(r.pieces[r.at].Items)
 	}
 }
 
 func (r *readout) forward() {
-	if len(r.pieces) > 0 && r.item < len(r.pieces[r.at].items) {
+	if len(r.pieces) > 0 && r.item < len(r.pieces[r.at].Items) {
 		r.item++
 	}
 }
@@ -230,7 +153,7 @@ func (r *readout) forward() {
 // piece goes to a piece, where she stopped in it.
 func (r *readout) piece(i int) {
 	if i >= 0 && i < len(r.pieces) {
-		r.at, r.item = i, r.ticked[i]%len(r.pieces[i].items)
+		r.at, r.item = i, r.ticked[i]%len(r.pieces[i].Items)
 	}
 }
 
@@ -246,13 +169,13 @@ func (r *readout) View(at desk.Rect) []string {
 	var lines []string
 	p := &r.pieces[r.at]
 	switch {
-	case r.item >= len(p.items):
+	case r.item >= len(p.Items):
 		lines = r.ended(p, at.Columns)
-	case p.items[r.item].mark == nil:
-		head := d.Tell(text.ReadoutWord, d.Trade(p.title), r.item+1, len(p.items))
-		lines = append([]string{" " + d.Paint(theme.Title, head) + r.tickedHere(), ""}, indented(desk.Wrap(d.Trade(p.items[r.item].says), at.Columns-2))...)
+	case p.Items[r.item].Mark == nil:
+		head := d.Tell(text.ReadoutWord, d.Trade(p.Title), r.item+1, len(p.Items))
+		lines = append([]string{" " + d.Paint(theme.Title, head) + r.tickedHere(), ""}, indented(desk.Wrap(d.Trade(p.Items[r.item].Says), at.Columns-2))...)
 	default:
-		lines = r.mark(p, p.items[r.item], at)
+		lines = r.mark(p, p.Items[r.item], at)
 	}
 	how := indented(desk.Wrap(d.Tell(text.ReadoutHow), at.Columns-2))
 	for i := range how {
@@ -276,39 +199,43 @@ func indented(lines []string) []string {
 
 // tickedHere says that the screen in hand was ticked in this round.
 func (r *readout) tickedHere() string {
-	if n := len(r.pieces[r.at].items); r.item < r.ticked[r.at]%n {
+	if n := len(r.pieces[r.at].Items); r.item < r.ticked[r.at]%n {
 		return "  " + r.d.Paint(theme.Ok, "["+r.d.Tell(text.ReadoutTicked)+"]")
 	}
 	return ""
 }
 
-func (r *readout) ended(p *spoken, cols int) []string {
+func (r *readout) ended(p *chalk.Spoken, cols int) []string {
 	d := r.d
 	on := d.Tell(text.ReadoutEnd)
 	if r.at+1 < len(r.pieces) {
-		on = d.Tell(text.ReadoutNext, strings.ToLower(d.Trade(r.pieces[r.at+1].title)))
+		on = d.Tell(text.ReadoutNext, strings.ToLower(d.Trade(r.pieces[r.at+1].Title)))
 	}
-	return append([]string{" " + d.Paint(theme.Title, d.Tell(text.ReadoutDone, d.Trade(p.title), p.marks)), ""}, indented(desk.Wrap(on, cols-2))...)
+	return append([]string{" " + d.Paint(theme.Title, d.Tell(text.ReadoutDone, d.Trade(p.Title), p.Marks)), ""}, indented(desk.Wrap(on, cols-2))...)
 }
 
 var joinWords = map[chalk.Join]text.ID{chalk.Start: text.ReadoutStart, chalk.Ruled: text.ReadoutRuled, chalk.Curve: text.ReadoutCurve, chalk.Dart: text.ReadoutDart}
 
 // mark is a mark: what it is, how it is joined, its two numbers.
-func (r *readout) mark(p *spoken, i item, at desk.Rect) []string {
+func (r *readout) mark(p *chalk.Spoken, i chalk.Said, at desk.Rect) []string {
 	d := r.d
-	lines := []string{
-		" " + d.Paint(theme.Muted, d.Tell(text.ReadoutMark, d.Trade(p.title), i.counted, p.marks, d.Tell(i.line))) + r.tickedHere(),
-		" " + d.Paint(theme.Title, capital(d.Trade(i.name))),
+	line := text.ReadoutCut
+	if i.Sewing {
+		line = text.ReadoutSew
 	}
-	join := joinWords[i.join]
-	if i.aside {
+	lines := []string{
+		" " + d.Paint(theme.Muted, d.Tell(text.ReadoutMark, d.Trade(p.Title), i.Number, p.Marks, d.Tell(line))) + r.tickedHere(),
+		" " + d.Paint(theme.Title, capital(d.Trade(i.Name))),
+	}
+	join := joinWords[i.Join]
+	if i.Aside {
 		join = text.ReadoutAside
 	}
 	lines = append(lines, indented(desk.Wrap(d.Tell(join), at.Columns-2))...)
-	lines = append(lines, r.number(i.mark.Down, text.ReadoutDown, text.ReadoutUp)...)
+	lines = append(lines, r.number(i.Mark.Down, text.ReadoutDown, text.ReadoutUp)...)
 	lines = append(lines, "")
-	lines = append(lines, r.number(i.mark.Out, text.ReadoutOut, text.ReadoutBeyond)...)
-	for _, n := range i.notes {
+	lines = append(lines, r.number(i.Mark.Out, text.ReadoutOut, text.ReadoutBeyond)...)
+	for _, n := range i.Notes {
 		lines = append(lines, indented(desk.Wrap(capital(d.Trade(n))+".", at.Columns-2))...)
 	}
 	return lines

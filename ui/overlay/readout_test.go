@@ -29,7 +29,7 @@ func TestReadoutLooks(t *testing.T) {
 	d := withSample(t, canvas.ASCII)
 	r := Readout(d).(*readout)
 	golden.Check(t, "readout-set.txt", shown(r, 80, 22))
-	for r.pieces[r.at].items[r.item].mark == nil {
+	for r.pieces[r.at].Items[r.item].Mark == nil {
 		r.Do("choose")
 	}
 	r.Do("choose")
@@ -54,21 +54,21 @@ func TestEveryMarkIsReadOut(t *testing.T) {
 				p := r.pieces[r.at]
 				screen := shown(r, 60, 13)
 				switch {
-				case r.item == len(p.items):
+				case r.item == len(p.Items):
 					ended++
 					require.Contains(t, screen, c.Pieces[r.at].Title+" is marked")
-				case p.items[r.item].mark != nil:
+				case p.Items[r.item].Mark != nil:
 					seen++
-					i := p.items[r.item]
-					for _, rows := range [][3]string{large(u.Tape(max(i.mark.Down, -i.mark.Down)), canvas.Braille), large(u.Tape(max(i.mark.Out, -i.mark.Out)), canvas.Braille)} {
+					i := p.Items[r.item]
+					for _, rows := range [][3]string{large(u.Tape(max(i.Mark.Down, -i.Mark.Down)), canvas.Braille), large(u.Tape(max(i.Mark.Out, -i.Mark.Out)), canvas.Braille)} {
 						for _, row := range rows {
 							require.Contains(t, screen, strings.TrimRight(row, " "))
 						}
 					}
-					require.Contains(t, screen, map[bool]string{true: " up ", false: " down "}[i.mark.Down < 0])
-					require.Contains(t, screen, map[bool]string{true: " beyond the centre ", false: " out "}[i.mark.Out < 0])
-					for _, n := range i.notes {
-						require.Contains(t, strings.Join(strings.Fields(screen), " "), capital(n)+".", i.name)
+					require.Contains(t, screen, map[bool]string{true: " up ", false: " down "}[i.Mark.Down < 0])
+					require.Contains(t, screen, map[bool]string{true: " beyond the centre ", false: " out "}[i.Mark.Out < 0])
+					for _, n := range i.Notes {
+						require.Contains(t, strings.Join(strings.Fields(screen), " "), capital(n)+".", i.Name)
 					}
 				}
 				closed = fulfilled(d, r.Do("choose"))
@@ -143,10 +143,10 @@ func TestReadoutKeys(t *testing.T) {
 	r.Do("page-down")
 	require.Equal(t, 1, r.at)
 	r.Type(desk.Key{Name: "left"})
-	require.Equal(t, []int{0, len(r.pieces[0].items)}, []int{r.at, r.item})
+	require.Equal(t, []int{0, len(r.pieces[0].Items)}, []int{r.at, r.item})
 	require.Contains(t, shown(r, 80, 22), "Enter goes on to back.")
 	r.Type(desk.Key{Name: "right"})
-	require.Equal(t, len(r.pieces[0].items), r.item)
+	require.Equal(t, len(r.pieces[0].Items), r.item)
 	require.Nil(t, r.Type(desk.Key{Runes: []rune("x")}).Done)
 	r.Do("page-down")
 	r.Do("page-up")

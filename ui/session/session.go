@@ -54,6 +54,7 @@ func Open(path string) (*Session, error) {
 		return nil, err
 	}
 	s.Path, s.stamp = path, stamp
+	s.ResumePlace()
 	return s, nil
 }
 
