@@ -85,7 +85,7 @@ func TestATutorsEvening(t *testing.T) {
 	}
 	require.NoError(t, os.WriteFile(filepath.Join(class, "dora"+session.Suffix), []byte("form = 1\nunit = \"ell\"\n"), 0o600))
 	got := evening(t, "tutor", nil,
-		"class ~/class", "1", "help", "what bust girth 37", "less", "more 1/2", "dress length 42", "back", "keep", "list", "compare",
+		"class ~/class", "1", "help", "what bust girth 37", "less", "more 1/2", "dress length 42", "back", "keep", "compare",
 		"true", "fault", "2", "hint", "1", "fault 8", "next",
 		"lesson 4 sample", "1", "next", "more 1/4", "next", "less 1/4", "2", "next", "leave",
 		"clients", "1", "compare opened", "quit", "drop")

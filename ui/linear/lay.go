@@ -170,7 +170,7 @@ func (r *room) searchLay(rest string) {
 	}
 	r.say(text.HearSearches, tries)
 	r.speak()
-	found, err := laid.Solve(t.shown.Problem, lay.Options{Evaluations: tries})
+	found, err := lay.Solve(t.shown.Problem, lay.Options{Evaluations: tries})
 	if err != nil {
 		r.warn(withoutPlace(err))
 		return
