@@ -34,8 +34,10 @@ type way func(b Body) (Proposal, bool)
 // ways are the ways to come to a measurement, the best first.
 func ways(id ID) []way {
 	switch id {
-	case NeckBaseGirth, BackNeckToFloor, WaistToFloor, WristGirth, ArmLength, ThighGirth:
+	case NeckBaseGirth, BackNeckToFloor, WaistToFloor, WristGirth, ThighGirth:
 		return []way{fitted(id, "")}
+	case ArmLength:
+		return []way{fitted(id, ""), constant(22.5*Inch, 25, fromMemory)}
 	case ShoulderLength:
 		return []way{fitted(id, "; hardly better than the middle, so take it"), shoulderLine}
 	case NeckGirth:
@@ -54,6 +56,10 @@ func ways(id ID) []way {
 		return []way{constant(1.5*Inch, 10, trade)}
 	case HeadGirth:
 		return []way{constant(22*Inch, 19, fromMemory)}
+	case ElbowGirth:
+		return []way{share(UpperArmGirth, 0.91, 15, fromMemory)}
+	case HandGirth:
+		return []way{share(WristGirth, 1.28, 12, fromMemory), constant(8*Inch, 15, fromMemory)}
 	case UpperArmGirth:
 		return []way{share(BustGirth, 0.305, 22, fromMemory)}
 	case BustPointDistance:

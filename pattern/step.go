@@ -29,6 +29,11 @@ const (
 	// The left halves, where her two sides differ.
 	FrontLeft PieceID = "front_left"
 	BackLeft  PieceID = "back_left"
+	// Set into the armholes, onto the neck, and into an opening in front.
+	Sleeve      PieceID = "sleeve"
+	Collar      PieceID = "collar"
+	UnderCollar PieceID = "under_collar"
+	Placket     PieceID = "placket"
 )
 
 // Step is the record of one step of the draft: one action, one new thing on

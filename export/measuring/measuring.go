@@ -40,7 +40,7 @@ func build(s *pattern.Sheet, u measure.Unit) *leaflet.Leaflet {
 	l.Heading(1, "Landmarks")
 	l.Figure(body())
 	l.List(pdf.Number, landmarks...)
-	needed := workroom.Needs(s.Garment, s.Method)
+	needed := workroom.NeedsOf(s.Job.Style)
 	l.Heading(1, "For this draft, in taking order")
 	l.Table(takes(u, func(m measure.Measurement) bool { return slices.Contains(needed, m.ID) }))
 	l.Heading(1, "Worth taking too")

@@ -79,7 +79,7 @@ func mirrored(a, b geom.Path, sa, sb Side) (geom.Path, geom.Path, geom.Path) {
 	}
 	fold := sb.Stitch // the hem line
 	line := geom.Line{At: fold.Start(), Dir: fold.Start().To(fold.End())}
-	if len(fold) > 1 {
+	if len(fold) > 1 || len(fold) == 1 && fold[0].Curved {
 		return turnedUnder(a, b, geom.Line{At: fold.Start(), Dir: fold.StartTangent()})
 	}
 	// run the seam's cut edge to the hem line

@@ -18,7 +18,7 @@ func choices() choiceList {
 	for _, part := range [][]pattern.Choice{
 		shapeChoices, shareChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
-		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices,
+		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices,
 	} {
 		all = append(all, part...)
 	}
@@ -106,7 +106,8 @@ func pick(value string) func(pattern.Known) pattern.Default {
 
 var easeChoices = []pattern.Choice{
 	armholeDepth,
-	length("ease_bust", "Ease", "Ease at the bust", "What the dress is wider than she is, all round, at the bust.", 2.5, 1, 8, pattern.Measured),
+	sleeved(length("ease_bust", "Ease", "Ease at the bust", "What the dress is wider than she is, all round, at the bust.", 2.5, 1, 8, pattern.Measured),
+		sleevedBust, "A sleeve binds her unless the dress gives: more than without one."),
 	length("ease_waist", "Ease", "Ease at the waist", "What the waist is wider than hers, all round.", 2, 0.75, 8, pattern.Measured),
 	{
 		ID: "ease_hip", Title: "Ease at the hip", Says: "What the hip is wider than hers, all round; she sits on it.",
@@ -137,7 +138,8 @@ var allowanceChoices = []pattern.Choice{
 	length("side_allowance", "Allowances", "Side seams", "Allowance at the sides, with some to let out.", 1, 0.375, 1.5, pattern.Measured),
 	length("shoulder_allowance", "Allowances", "Shoulder seams", "Allowance at the shoulders.", 0.625, 0.25, 1),
 	length("neck_allowance", "Allowances", "Neck edge", "Allowance at the neck, trimmed after it is faced.", 0.375, 0.25, 0.625),
-	length("armhole_allowance", "Allowances", "Armhole edge", "Allowance at the armholes, trimmed after they are faced.", 0.375, 0.25, 0.625),
+	sleeved(length("armhole_allowance", "Allowances", "Armhole edge", "Allowance at the armholes, trimmed after they are faced or the sleeves set in.", 0.375, 0.25, 0.625),
+		sleevedSeam, "A sleeve is set in with a wider seam, trimmed below the notches."),
 	byMethod(length("zip_allowance", "Allowances", "Centre back", "Allowance at the zip.", 1, 0.5, 1.25), 0.75),
 	zipLength,
 }

@@ -18,7 +18,7 @@ const (
 // in on this shoulder: a short one is widened less, and if that is not
 // enough the end is drawn in less. What she chose never gives way.
 func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
-	inset, widen = usualInset, widenFor(NeckStyle(k, false))
+	inset, widen = insetFor(k), widenFor(NeckStyle(k, false))
 	chosenInset, hasInset := k.Job.Style.Get("shoulder_inset")
 	if hasInset {
 		inset = chosenInset.Length
@@ -41,11 +41,20 @@ func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
 		if !hasWiden {
 			widen = max(min(usual, leastWiden), (full - strapCovers).Down(rule.Eighth))
 		}
-		if full-widen < strapCovers && !hasInset {
+		if full-widen < strapCovers && !hasInset && inset > closeInset {
 			inset = closeInset
 		}
 	}
 	return inset, widen
+}
+
+// insetFor is how far a shoulder end is usually drawn in: not at all where a
+// sleeve is set in at the bone.
+func insetFor(k pattern.Known) measure.Length {
+	if HasSleeve(k) {
+		return 0
+	}
+	return usualInset
 }
 
 // widenFor is the usual widening of a neckline (common practice, no source).
@@ -63,7 +72,7 @@ func widenFor(style string) measure.Length {
 
 // boatWiden leaves two inches of shoulder, within what a boat neck bears.
 func boatWiden(k pattern.Known) measure.Length {
-	full := fullShoulder(k, usualInset)
+	full := fullShoulder(k, insetFor(k))
 	return min(rule.In(3), max(rule.In(1.5), (full-rule.In(2)).Down(rule.Eighth)))
 }
 
@@ -79,7 +88,7 @@ var shoulderChoices = []pattern.Choice{
 	{
 		ID: "shoulder_inset", Title: "Shoulder end drawn in", Says: "How far the sleeveless edge lies inside the shoulder bone.",
 		Group: "Shoulder", Kind: pattern.KindLength, Methods: onlyMeasured,
-		After: []pattern.ChoiceID{"front_neckline", "armhole_shape", "cut_in_shoulder"},
+		After: []pattern.ChoiceID{"front_neckline", "armhole_shape", "cut_in_shoulder", "sleeve"},
 		Default: func(k pattern.Known) pattern.Default {
 			inset, widen := shoulderFor(k)
 			if IsCutIn(k) && k.Has(shoulderNeeds(k)...) {
@@ -87,6 +96,9 @@ var shoulderChoices = []pattern.Choice{
 					Value:   pattern.LengthValue(cutInInset(k, widen)),
 					Because: measure.Tell("Cut in until {} of shoulder are left beside the neck.", k.Length("cut_in_shoulder")),
 				}
+			}
+			if HasSleeve(k) {
+				return pattern.Default{Value: pattern.LengthValue(inset), Because: measure.Tell("A sleeve is set in at the shoulder bone.")}
 			}
 			if rule.Direct(k) && inset == usualInset {
 				return gaveWay(directInset(k, widen), usualInset, "She is narrow across the front for her shoulder: {} instead of {}, or the armhole is scooped too deep.")
@@ -100,7 +112,7 @@ var shoulderChoices = []pattern.Choice{
 	{
 		ID: "neck_widening", Title: "Neck widened", Says: "How far the neck point slides along the shoulder.",
 		Group: "Neck", Kind: pattern.KindLength, Methods: onlyMeasured,
-		After: []pattern.ChoiceID{"front_neckline"},
+		After: []pattern.ChoiceID{"front_neckline", "sleeve"},
 		Default: func(k pattern.Known) pattern.Default {
 			_, widen := shoulderFor(k)
 			style := NeckStyle(k, false)
@@ -116,7 +128,7 @@ var shoulderChoices = []pattern.Choice{
 var armholeDepth = pattern.Choice{
 	ID: "armhole_depth", Title: "Armhole depth", Says: "From the top line down to the underarm.",
 	Group: "Shape", Kind: pattern.KindLength, Methods: onlyMeasured,
-	After: []pattern.ChoiceID{"ease_bust", "shoulder_inset", "shoulder_forward", "neck_widening", "large_cup"},
+	After: []pattern.ChoiceID{"ease_bust", "shoulder_inset", "shoulder_forward", "neck_widening", "large_cup", "sleeve"},
 	Default: func(k pattern.Known) pattern.Default {
 		if rule.Direct(k) {
 			return directDepth(k)
@@ -128,6 +140,11 @@ var armholeDepth = pattern.Choice{
 		d := pattern.Default{
 			Value: pattern.LengthValue(work.Result()), Sum: work,
 			Because: measure.Tell("The shoulder drop and {6 in}, and {1/8 in} for each {3 in} of bust over {36 in}: the armpit goes down with the shoulder."),
+		}
+		if HasSleeve(k) {
+			work = work.Plus(measure.Of("for the sleeve", sleevedLower))
+			d.Value, d.Sum = pattern.LengthValue(work.Result()), work
+			d.Because = measure.Tell("The underarm of a dress with sleeves lies {} lower than without: {}.", sleevedLower, work.Result())
 		}
 		if !k.Has(measure.NeckBaseGirth, measure.AcrossShoulders, measure.AcrossFront, measure.AcrossBack) {
 			return d

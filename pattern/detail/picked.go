@@ -24,6 +24,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"closure":       {ZipBehind, ZipSide, NoClosure},
 	"hem_finish":    {TurnedHem, FacedHem},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},
+	"sleeve":        {NoSleeve, CapSleeve, ShortSleeve, ThreeQuarterSleeve, LongSleeve},
 }
 
 // picked is the option of a choice of the measured method. Where the method

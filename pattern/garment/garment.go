@@ -1,6 +1,8 @@
 package garment
 
 import (
+	"slices"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/bench"
@@ -18,7 +20,9 @@ type Garment struct {
 // Method is one way to draft a garment.
 type Method struct {
 	Needs []measure.ID
-	Steps []bench.Step
+	// Further are the measurements that a style reads besides; nil: none.
+	Further func(pattern.Style) []measure.ID
+	Steps   []bench.Step
 	// Finish cuts the pieces from the marks and reads the figures off them.
 	Finish func(*pattern.Sheet)
 }
@@ -27,8 +31,8 @@ type Method struct {
 func All() []Garment { return garments }
 
 var (
-	byMeasure = Method{Needs: measuredNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured}
-	asBlock   = Method{Needs: directNeeds, Steps: withRules(netSteps(byDirect()), allDirectRules(), otherMeasured), Finish: finishMeasured}
+	byMeasure = Method{Needs: measuredNeeds, Further: styleNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured}
+	asBlock   = Method{Needs: directNeeds, Further: styleNeeds, Steps: withRules(netSteps(byDirect()), allDirectRules(), otherMeasured), Finish: finishMeasured}
 	byThumb   = Method{Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb}
 )
 
@@ -68,6 +72,31 @@ var measuredNeeds = []measure.ID{
 var thumbNeeds = []measure.ID{
 	measure.AcrossShoulders, measure.BustGirth, measure.WaistGirth, measure.HipGirth, measure.WaistToHip,
 	measure.BackNeckToWaist, measure.SideNeckToBustPoint, measure.BustPointDistance, measure.WaistToKnee,
+}
+
+// styleNeeds are the measurements that only some styles of the dress read.
+func styleNeeds(s pattern.Style) []measure.ID {
+	kind, _ := s.Get("sleeve")
+	return sleeveNeeds(kind.Pick)
+}
+
+// NeedsOf lists the measurements that a style reads, in taking order.
+func (m Method) NeedsOf(s pattern.Style) []measure.ID {
+	if m.Further == nil {
+		return m.Needs
+	}
+	more := m.Further(s)
+	if len(more) == 0 {
+		return m.Needs
+	}
+	all := append(slices.Clone(m.Needs), more...)
+	out := make([]measure.ID, 0, len(all))
+	for _, row := range measure.All() {
+		if slices.Contains(all, row.ID) {
+			out = append(out, row.ID)
+		}
+	}
+	return out
 }
 
 // half is one of the two halves that a dress is drafted in.

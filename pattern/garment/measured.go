@@ -51,6 +51,7 @@ func netSteps(from beginning) []bench.Step {
 		s = append(s, wholeFacing(h))
 	}
 	s = append(s, biasStep())
+	s = append(s, sleeveSteps()...)
 	s = append(s, turnSteps()...)
 	s = append(s, hemFacingStep())
 	s = append(s, frontPanel(), backPanel())

@@ -22,10 +22,12 @@ func facingSteps(h half) []bench.Step {
 			Draw: func(p *bench.Pen) {
 				s := shoulderOf(p, h)
 				room := facingRoom(p, h, s)
-				w := detail.NeckFacingWidth(p.K.Length("facing_neck_width"), room)
-				p.Sum(measure.Least(measure.Of("chosen width", p.K.Length("facing_neck_width")), measure.Drawn("shoulder", room).Over(2).Down(measure.Inch/8)))
-				p.Slip(measure.Of("chosen width", p.K.Length("facing_neck_width")), "That is more than half of this shoulder: the facings would lie double.")
-				p.Slip(measure.Drawn("shoulder", room), "That is the whole shoulder: the armhole facing needs the other half.")
+				chosen := measure.Of("chosen width", p.K.Length("facing_neck_width"))
+				w := p.Sum(neckFacingWidth(p.K, room))
+				if !detail.HasSleeve(p.K) {
+					p.Slip(chosen, "That is more than half of this shoulder: the facings would lie double.")
+					p.Slip(measure.Drawn("shoulder", room), "That is the whole shoulder: the armhole facing needs the other half.")
+				}
 				line := "curve"
 				if detail.NeckStyle(p.K, h.back) != detail.RoundNeckline {
 					line = "line"
@@ -42,7 +44,8 @@ func facingSteps(h half) []bench.Step {
 			},
 		},
 		{
-			ID: h.id("armhole_facing"), Piece: h.piece, Title: "Armhole facing", If: facedBy(detail.SeparateFacings),
+			ID: h.id("armhole_facing"), Piece: h.piece, Title: "Armhole facing",
+			If:      func(k pattern.Known) bool { return detail.FacingKind(k) == detail.SeparateFacings && !setIn(k) },
 			Why:     measure.Tell("One width all along, so that it lies flat. It keeps clear of the neck facing and of the dart."),
 			Slip:    measure.Tell("A facing that runs over the dart: two thick folds on each other."),
 			Choices: []pattern.ChoiceID{"facing_armhole_width", "facing_neck_width"},
@@ -53,8 +56,13 @@ func facingSteps(h half) []bench.Step {
 				p.Sum(measure.Of("width", w))
 				p.Do("Trace the armhole and rule a line beside it, {} inside all along, from the shoulder to the side.", w)
 				u := under(p.Has, p.At, h)
-				line := geom.Line{At: s.Neck, Dir: s.Dir}
-				p.Draw("armhole_facing", detail.Parallel(p.Line(h.id("armhole")), w, line, geom.Lines(u, p.At(h.id("waist")))), pattern.RoleBalance)
+				arm, line := p.Line(h.id("armhole")), geom.Line{At: s.Neck, Dir: s.Dir}
+				if detail.HasSleeve(p.K) {
+					p.Do("Below its middle no sleeve covers the armhole: trace that part and rule a line beside it, {} inside all along, to the side.", w)
+					arm = detail.LowerArmhole(arm)
+					line = geom.Line{At: arm.Start(), Dir: geom.Vector{X: 1}}
+				}
+				p.Draw("armhole_facing", detail.Parallel(arm, w, line, geom.Lines(u, p.At(h.id("waist")))), pattern.RoleBalance)
 			},
 		},
 	}
@@ -70,12 +78,25 @@ func facingRoom(p *bench.Pen, h half, s detail.Shoulder) measure.Length {
 	return min(s.Left(), detail.Strap(neck, arm))
 }
 
+// neckFacingWidth is the width of a neck facing at the shoulder: no more than
+// half of it, or where a sleeve begins at its end, clear of that seam.
+func neckFacingWidth(k pattern.Known, room measure.Length) measure.Working {
+	chosen := measure.Of("chosen width", k.Length("facing_neck_width"))
+	if detail.HasSleeve(k) {
+		return measure.Most(measure.Fixed(0), measure.Least(chosen, measure.Drawn("shoulder", room).Minus(measure.Fixed(rule.In(0.75))).Down(rule.Eighth)))
+	}
+	return measure.Least(chosen, measure.Drawn("shoulder", room).Over(2).Down(rule.Eighth))
+}
+
 func armholeFacingWidth(k pattern.Known, shoulder measure.Length) measure.Length {
 	below := measure.Length(0)
 	if sideDart(k) {
 		below = k.Length("side_dart_below")
 	}
-	neck := detail.NeckFacingWidth(k.Length("facing_neck_width"), shoulder)
+	neck := neckFacingWidth(k, shoulder).Result()
+	if detail.HasSleeve(k) {
+		neck, shoulder = 0, shoulder+k.Length("facing_armhole_width") // it begins below the shoulder
+	}
 	return max(measure.Inch/2, detail.ArmholeFacingWidth(k.Length("facing_armhole_width"), shoulder, neck, below))
 }
 

@@ -25,6 +25,14 @@ func wholeFacing(h half) bench.Step {
 		Choices: []pattern.ChoiceID{"facing", "facing_depth", "facing_favour"},
 		Uses:    h.uses("neck", "armhole", "underarm", "waist", "neck_centre"),
 		Draw: func(p *bench.Pen) {
+			if detail.HasSleeve(p.K) {
+				p.Refuse(pattern.Refused{
+					Code: "R19", Input: "facing",
+					Says: measure.Tell("an all-in-one facing goes round the armhole, and a sleeve is set in there"),
+					Cure: measure.Tell("separate facings, or a bias strip"),
+				})
+				return
+			}
 			u := under(p.Has, p.At, h)
 			down := u.To(p.At(h.id("waist"))).Unit()
 			below := measure.Length(0)
@@ -77,9 +85,15 @@ func biasStep() bench.Step {
 			}
 			neck := measure.Length(2 * (p.Line("front.neck").Length() + p.Line("back.neck").Length()))
 			arm := measure.Length(p.Line("front.armhole").Length() + p.Line("back.armhole").Length())
+			if detail.HasSleeve(p.K) {
+				arm = measure.Length(detail.LowerArmhole(p.Line("front.armhole")).Length() + detail.LowerArmhole(p.Line("back.armhole")).Length())
+			}
 			p.Sum(measure.Drawn("neck", neck).Plus(measure.Of("more", detail.BiasMore)))
 			p.Do("Cut strips {} wide at 45 degrees to the grain: one {} long for the neck, two {} long for the armholes.",
 				detail.BiasWidth, neck+detail.BiasMore, arm+detail.BiasMore)
+			if setIn(p.K) {
+				p.Do("Cut a strip {} wide at 45 degrees to the grain, {} long for the neck.", detail.BiasWidth, neck+detail.BiasMore)
+			}
 			p.Guide("bias", p.At("front.neck_centre"), p.At("front.neck_centre").Add(geom.Vector{Y: detail.BiasWidth.MM()}))
 		},
 	}
@@ -92,6 +106,9 @@ func facingMarks(k pattern.Known, h half) []string {
 		return h.uses("facing")
 	case detail.BiasFacing:
 		return []string{"front.bias"}
+	}
+	if setIn(k) {
+		return h.uses("neck_facing")
 	}
 	return h.uses("neck_facing", "armhole_facing")
 }
@@ -106,14 +123,23 @@ func (c cutter) facings(halves []half) []pattern.Piece {
 		}
 	case detail.BiasFacing:
 		if len(halves) == 2 {
-			out = append(out, c.strip(pattern.NeckStrip, "Neck strip", "neck", 2), c.strip(pattern.ArmholeStrip, "Armhole strip", "armhole", 1))
+			out = append(out, c.strip(pattern.NeckStrip, "Neck strip", "neck", "neck", 2))
+			switch {
+			case setIn(c.s.Known):
+			case detail.HasSleeve(c.s.Known):
+				out = append(out, c.strip(pattern.ArmholeStrip, "Armhole strip", "armhole", "armhole_faced", 1))
+			default:
+				out = append(out, c.strip(pattern.ArmholeStrip, "Armhole strip", "armhole", "armhole", 1))
+			}
 		}
 	default:
 		for _, h := range halves {
 			out = append(out, c.neckFacing(h))
 		}
 		for _, h := range halves {
-			out = append(out, c.armholeFacing(h))
+			if !setIn(c.s.Known) {
+				out = append(out, c.armholeFacing(h))
+			}
 		}
 	}
 	return out
@@ -153,9 +179,9 @@ func (c cutter) wholeFacing(h half) pattern.Piece {
 
 // strip is a bias strip for an edge, as it lies on the cloth: at 45 degrees
 // to the grain, which stands upright as on every piece.
-func (c cutter) strip(id pattern.PieceID, title, edge string, times float64) pattern.Piece {
-	f, _ := c.s.Dimension(pattern.Front, edge)
-	b, _ := c.s.Dimension(pattern.Back, edge)
+func (c cutter) strip(id pattern.PieceID, title, edge, figure string, times float64) pattern.Piece {
+	f, _ := c.s.Dimension(pattern.Front, figure)
+	b, _ := c.s.Dimension(pattern.Back, figure)
 	long := times*(f.Length+b.Length).MM() + detail.BiasMore.MM()
 	way := geom.Vector{X: 1, Y: 1}.Unit()
 	across := way.Right().Scale(detail.BiasWidth.MM())

@@ -226,6 +226,7 @@ func (c cutter) panelMarks(p *pattern.Piece, h half, marks int, side bool) {
 	}
 	if side == (detail.PanelSeam(k) == detail.ShoulderPanel) {
 		notch(p, "armhole", "middle of the armhole", c.moved(h.id("armhole_mid")), marks)
+		c.sleeveNotches(p, h)
 	}
 	notch(p, "panel", "waist", at, marks)
 	notch(p, "panel", "hip", geom.Point{X: c.at(h.id("panel_foot")).X, Y: hip.Y}, marks)

@@ -17,6 +17,7 @@ func finishMeasured(s *pattern.Sheet) {
 	c.figures(theFront)
 	c.figures(theBack)
 	c.girths()
+	c.sleeveFigures()
 	var pieces []pattern.Piece
 	frontDone, frontOK := c.drawn("front.allowances")
 	backDone, backOK := c.drawn("back.allowances")
@@ -44,6 +45,8 @@ func finishMeasured(s *pattern.Sheet) {
 	}
 	pieces = append(pieces, c.facings(halves)...)
 	pieces = append(pieces, c.hemFacings(pieces)...)
+	added, addedOK := c.added()
+	pieces = append(pieces, added...)
 	number(pieces)
 	s.Pieces = pieces
 	for _, p := range pieces {
@@ -57,7 +60,31 @@ func finishMeasured(s *pattern.Sheet) {
 			})
 		}
 	}
-	s.Complete = frontOK && backOK
+	s.Complete = frontOK && backOK && addedOK
+}
+
+// added are the pieces that are sewn to the dress and not traced from it;
+// false where one that was asked for could not be drawn.
+func (c cutter) added() ([]pattern.Piece, bool) {
+	var out []pattern.Piece
+	whole := true
+	for _, a := range []struct {
+		wanted bool
+		step   string
+		cut    func() []pattern.Piece
+	}{
+		{detail.HasSleeve(c.s.Known), "sleeve.allowances", func() []pattern.Piece { return []pattern.Piece{c.sleeve()} }},
+	} {
+		if !a.wanted {
+			continue
+		}
+		if _, ok := c.drawn(a.step); ok {
+			out = append(out, a.cut()...)
+		} else {
+			whole = false
+		}
+	}
+	return out, whole
 }
 
 // upperSides are neck, shoulder and armhole of a half.
@@ -87,6 +114,12 @@ func facingOf(h half, edge string) pattern.PieceID {
 // finishOf is the piece that finishes an edge of a half; none where a strip
 // does.
 func (c cutter) finishOf(h half, edge string) pattern.EdgeRef {
+	if edge == "armhole" && detail.HasSleeve(c.s.Known) {
+		if !setIn(c.s.Known) {
+			return pattern.EdgeRef{}
+		}
+		return pattern.EdgeRef{Piece: pattern.Sleeve, Edge: string(h.piece) + "_cap"}
+	}
 	switch detail.FacingKind(c.s.Known) {
 	case detail.BiasFacing:
 		return pattern.EdgeRef{}
@@ -230,6 +263,7 @@ func (c cutter) backMarks(p *pattern.Piece) {
 // commonMarks adds the notches and balance lines of a half.
 func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
 	notch(p, "armhole", "middle of the armhole", c.moved(h.id("armhole_mid")), marks)
+	c.sleeveNotches(p, h)
 	for _, d := range p.Darts {
 		for _, leg := range d.Ends {
 			p.Notches = append(p.Notches, pattern.Notch{At: leg, Edge: dartEdges[detail.DartPlace(c.s.Known)], Marks: 1, Into: degrees(leg.To(d.Tip)), Name: "dart leg"})
@@ -274,16 +308,23 @@ func (c cutter) neckFacing(h half) pattern.Piece {
 func (c cutter) armholeFacing(h half) pattern.Piece {
 	k := c.s.Known
 	arm, outer := c.closedLine(h.id("armhole")), c.line(h.id("armhole_facing"))
+	first := bench.Side{Name: "shoulder", Stitch: geom.Lines(outer.Start(), arm.Start()), Allowance: k.Length("shoulder_allowance"), Role: pattern.RoleStitch}
+	sewnTo := c.armholeOf(h)
+	if detail.HasSleeve(k) {
+		arm = detail.LowerArmhole(arm)
+		first = bench.Side{Name: "end", Stitch: geom.Lines(outer.Start(), arm.Start()), Allowance: k.Length("armhole_allowance"), Role: pattern.RoleStitch}
+		sewnTo = pattern.EdgeRef{} // to a part of that edge
+	}
 	title, marks := "Front armhole facing", 1
 	if h.back {
 		title, marks = "Back armhole facing", 2
 	}
 	side := k.Length("side_allowance")
 	p := closed(facingOf(h, "armhole"), title, pattern.Pair, []bench.Side{
-		{Name: "shoulder", Stitch: geom.Lines(outer.Start(), arm.Start()), Allowance: k.Length("shoulder_allowance"), Role: pattern.RoleStitch},
+		first,
 		{
 			Name: "armhole", Stitch: arm, Allowance: max(0, k.Length("armhole_allowance")-detail.Favour(k)),
-			SewnTo: c.armholeOf(h), Role: pattern.RoleStitch,
+			SewnTo: sewnTo, Role: pattern.RoleStitch,
 		},
 		{Name: "side", Stitch: geom.Lines(arm.End(), outer.End()), Allowance: side, Role: pattern.RoleStitch},
 		{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},

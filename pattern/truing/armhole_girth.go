@@ -68,7 +68,7 @@ func armFinding(s *pattern.Sheet, round measure.Length) pattern.Finding {
 			f.Cure = measure.Tell("Give more ease: {}. Do not lower the underarm more.", change(s.Known, "ease_bust", to))
 			f.Try = try(s.Known, "ease_bust", to)
 		}
-	case round > arm+armMost+slack:
+	case round > arm+armMost+slack && !setInSleeve(s):
 		f.Code, f.Verdict = "armhole_wide", pattern.Advise
 		f.Says = measure.Tell("{} and {}: {} too wide for her arm of {}, it will gape.", round, arm+armMost, round-arm-armMost, arm)
 		gapes(s, &f)
@@ -96,8 +96,8 @@ func gapes(s *pattern.Sheet, f *pattern.Finding) {
 // runs farther out under the arm than it is deep, or is wider than the girth
 // that she measured round her armhole.
 func armholeWide(s *pattern.Sheet, round measure.Length) (pattern.Finding, bool) {
-	if byThumb(s) {
-		return pattern.Finding{}, false
+	if byThumb(s) || setInSleeve(s) {
+		return pattern.Finding{}, false // a sleeve fills it
 	}
 	fu, bu := at(s, pattern.Front, "underarm"), at(s, pattern.Back, "underarm")
 	out := fu.X - at(s, pattern.Front, "armhole_mid").X + bu.X - at(s, pattern.Back, "armhole_mid").X
@@ -124,15 +124,18 @@ func armholeWide(s *pattern.Sheet, round measure.Length) (pattern.Finding, bool)
 // the front narrow.
 func frontHollow(s *pattern.Sheet) (pattern.Finding, bool) {
 	tip, m := at(s, pattern.Front, "shoulder_end"), at(s, pattern.Front, "armhole_mid")
-	deep := measure.Length(tip.X - m.X)
-	if deep <= hollow+slack {
+	deep, most := measure.Length(tip.X-m.X), measure.Length(hollow)
+	if hasSleeve(s) {
+		most += usualInset // its shoulder goes out to the bone
+	}
+	if deep <= most+slack {
 		return pattern.Finding{}, false
 	}
-	f := advice("front_hollow", deep, hollow)
+	f := advice("front_hollow", deep, most)
 	f.Where, f.Input = on(pattern.Front, m), string(measure.AcrossFront)
 	f.Says = measure.Tell("{} and {}: the front armhole is scooped {} inside the shoulder end.", measure.Length(tip.X), measure.Length(m.X), deep)
 	f.Cure = measure.Tell("Measure across the front again.")
-	to := (s.Length("shoulder_inset") + deep - hollow).Up(step(s))
+	to := (s.Length("shoulder_inset") + deep - most).Up(step(s))
 	if uses(s.Known, "shoulder_inset") && to <= inch+slack {
 		f.Cure = measure.Tell("Measure across the front again. If it is right: {}.", change(s.Known, "shoulder_inset", to))
 		f.Input, f.Try = "shoulder_inset", try(s.Known, "shoulder_inset", to)

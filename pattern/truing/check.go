@@ -7,10 +7,12 @@ import (
 
 // Check is one thing that a draft must stand. Applies says whether it can be
 // judged on this sheet and, if not, why it is skipped. Run gives one finding
-// or more; it is only called where the check applies.
+// or more; it is only called where the check applies. Wanted says whether the
+// garment has the part that it judges; nil: every one has.
 type Check struct {
 	ID      string
 	Title   string
+	Wanted  func(*pattern.Sheet) bool
 	Applies func(*pattern.Sheet) (bool, measure.Sentence)
 	Run     func(*pattern.Sheet) []pattern.Finding
 }
@@ -23,6 +25,7 @@ func Checks() []Check {
 		dartLegs, dartAim, dartSize,
 		neckJoin, armholeJoin, underarmJoin, hemJoin, centreSquare,
 		facingFit,
+		sleeveCap, sleeveSeams,
 		bustGirth, waistGirth, hipGirth, armholeGirth, neckGirth,
 		headPassage, bodyPassage,
 		balance, hemLevel, walking, slitHeight, sitting, shoulderLeft,
@@ -37,6 +40,9 @@ func Run(s *pattern.Sheet) []pattern.Finding {
 	checks := Checks()
 	out := make([]pattern.Finding, 0, len(checks)+8)
 	for _, c := range checks {
+		if c.Wanted != nil && !c.Wanted(s) {
+			continue
+		}
 		for _, f := range c.findings(s) {
 			f.Check, f.Title = c.ID, c.Title
 			if set, ok := s.Setting(pattern.ChoiceID(f.Input)); ok && !set.Used {

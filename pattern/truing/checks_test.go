@@ -142,7 +142,8 @@ func TestEveryCheckHasAFault(t *testing.T) {
 		tried[c.check] = true
 	}
 	for _, c := range Checks() {
-		require.True(t, tried[c.ID], c.ID)
+		// What only some garments have is tried on drafts of those.
+		require.True(t, tried[c.ID] || c.Wanted != nil, c.ID)
 		require.NotEmpty(t, c.Title)
 	}
 	require.Len(t, tried, 28)

@@ -108,6 +108,9 @@ func facingLength(s *pattern.Sheet) pattern.Finding {
 			continue
 		}
 		got, want := along(p, pair.edge), along(garment, pair.edge)
+		if pair.edge == "armhole" {
+			want = armholeFaced(s, pair.piece)
+		}
 		f := limits{facingShort, facingOver, 2 * facingShort, facingAdvise}.compare("facing_fit", got, want)
 		f.Where = on(pair.facing, middleOf(p, pair.edge))
 		f.Says = measure.Tell("{} and {}, "+p.Title+" and its "+pair.edge+".", got, want)

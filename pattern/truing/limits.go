@@ -87,15 +87,17 @@ const (
 	girthAdvise = inch / 8
 	spareMost   = 1.25 * inch // a quarter, to leave undarted (common practice)
 
-	armLeast  = 3.75 * inch // over the upper arm, sleeveless (common practice)
-	armFail   = 3 * inch
-	armMost   = 8 * inch
-	armWide   = 1.5 // out over down, of the hollow under the arm
-	armRound  = inch
-	hollow    = inch
-	armStep   = 0.2 * inch // what 1/2 of ease adds round an armhole at least, 0.3 at most
-	backUnder = -0.25 * inch
-	backOver  = 0.75 * inch
+	armLeast = 3.75 * inch // over the upper arm, sleeveless (common practice)
+	armFail  = 3 * inch
+	armMost  = 8 * inch
+	armWide  = 1.5 // out over down, of the hollow under the arm
+	armRound = inch
+	hollow   = inch
+	// usualInset is what a sleeveless shoulder end is drawn in.
+	usualInset = 0.75 * inch
+	armStep    = 0.2 * inch // what 1/2 of ease adds round an armhole at least, 0.3 at most
+	backUnder  = -0.25 * inch
+	backOver   = 0.75 * inch
 	// backUnderCup: with front and back shares of their own the front
 	// armhole is the longer one.
 	backUnderCup = -0.625 * inch

@@ -69,4 +69,6 @@ var usedFor = map[measure.ID]string{
 	measure.UpperChestGirth: "the width of the back", measure.ShoulderLength: "the shoulder", measure.SideWaistLength: "the underarm",
 	measure.ShoulderToWaistBack: "the back shoulder", measure.ShoulderToWaistFront: "the front shoulder",
 	measure.BustPointDistance: "the bust point", measure.WaistToHip: "the hip line", measure.WaistToKnee: "the length",
+	measure.UpperArmGirth: "the width of the sleeve", measure.ElbowGirth: "the sleeve at the elbow", measure.HandGirth: "the sleeve at the wrist",
+	measure.ArmLength: "the length of the sleeve",
 }

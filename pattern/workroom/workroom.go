@@ -41,13 +41,28 @@ func FindChoice(id string, choice pattern.ChoiceID) (pattern.Choice, bool) {
 	return pattern.Choice{}, false
 }
 
-// Needs lists the measurements that a draft reads, in taking order.
+// Needs lists the measurements that a draft with nothing chosen reads, in
+// taking order.
 func Needs(id, method string) []measure.ID {
 	g, ok := find(id)
 	if !ok {
 		return nil
 	}
 	return g.Methods[method].Needs
+}
+
+// NeedsOf lists the measurements that the draft of a style reads, in taking
+// order: some are read only where a style asks for them.
+func NeedsOf(s pattern.Style) []measure.ID {
+	g, ok := find(s.Garment())
+	if !ok {
+		return nil
+	}
+	m, ok := g.Methods[s.Method()]
+	if !ok {
+		m = g.Methods[pattern.Measured] // as it is drafted
+	}
+	return m.NeedsOf(s)
 }
 
 func find(id string) (garment.Garment, bool) {
@@ -87,7 +102,7 @@ func Draft(job pattern.Job) *pattern.Sheet {
 // drawn is the draft of a job before it is trued.
 func drawn(job pattern.Job, g garment.Garment, m garment.Method, name string) *pattern.Sheet {
 	s := &pattern.Sheet{Known: pattern.Known{Job: job, Garment: g.ID, Method: name}}
-	s.Figures, s.Missing = figures(job, m.Needs, name)
+	s.Figures, s.Missing = figures(job, m.NeedsOf(job.Style), name)
 	s.Settings = settings(s.Known, g.Choices)
 	res := bench.Run(s.Known, m.Steps)
 	s.Steps, s.Marks, s.Refused = res.Steps, res.Marks, res.Refused
@@ -182,7 +197,7 @@ func measuredDepth(s *pattern.Sheet, g garment.Garment) measure.Length {
 		return s.Known.Length("armhole_depth")
 	}
 	k := pattern.Known{Job: s.Job, Garment: s.Garment, Method: pattern.Measured}
-	k.Figures, _ = figures(s.Job, g.Methods[pattern.Measured].Needs, pattern.Measured)
+	k.Figures, _ = figures(s.Job, g.Methods[pattern.Measured].NeedsOf(s.Job.Style), pattern.Measured)
 	k.Settings = settings(k, g.Choices)
 	if set, ok := k.Setting("armhole_depth"); ok && set.Known() {
 		return set.Value.Length

@@ -93,7 +93,7 @@ func rowOf(dir fs.FS, name string) Row {
 	}
 	sheet := workroom.Draft(s.Job)
 	r := Row{File: name, Client: s.Job.Client.Name, Step: reached(sheet), Steps: len(sheet.Steps), Lesson: s.LastLesson()}
-	for _, id := range workroom.Needs(sheet.Garment, sheet.Method) {
+	for _, id := range workroom.NeedsOf(s.Job.Style) {
 		r.Of++
 		if s.Job.Body.Has(id) {
 			r.Taken++

@@ -49,7 +49,7 @@ func (d *Desk) SheetOf(job pattern.Job) *pattern.Sheet {
 
 // Needs are the measurements that the draft reads, in taking order.
 func (d *Desk) Needs() []measure.ID {
-	return workroom.Needs(d.job.Style.Garment(), d.job.Style.Method())
+	return workroom.NeedsOf(d.job.Style)
 }
 
 // Choices are the style choices of the garment.
