@@ -139,11 +139,11 @@ func SolvedCap(k pattern.Known, armhole measure.Length) (Cap, bool) {
 		return Cap{}, false
 	}
 	for n := 0; n < capWiderMost && !k.Chosen("ease_upper_arm") && high.MM() > HighestCap*armhole.MM(); n++ {
-		w, h := wide+capWider, measure.Length(0)
-		if h, ok = CapHeightFor(w, armhole, k.Length("cap_ease")); !ok {
+		h, lower := CapHeightFor(wide+capWider, armhole, k.Length("cap_ease"))
+		if !lower {
 			break
 		}
-		wide, high = w, h
+		wide, high = wide+capWider, h
 	}
 	return NewCap(wide, high), true
 }
