@@ -1,6 +1,8 @@
 package truing
 
 import (
+	"strings"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -20,6 +22,9 @@ func fullHem(s *pattern.Sheet) []pattern.Finding {
 	var raw, onto, whole float64
 	var where pattern.Place
 	for _, p := range s.Pieces {
+		if strings.HasPrefix(string(p.ID), string(pattern.Sleeve)) {
+			continue // its hem is narrow, and is not the skirt's
+		}
 		for i := range p.Edges {
 			hem, before, after := &p.Edges[i], &p.Edges[(i+len(p.Edges)-1)%len(p.Edges)], &p.Edges[(i+1)%len(p.Edges)]
 			deep := hem.Allowance.MM()
