@@ -251,3 +251,24 @@ func trimmed(s screen) string {
 	}
 	return b.String()
 }
+
+// A lesson that runs on the bench is shown page by page before the class; its
+// list can be opened there, and the bench is as it was afterwards.
+func TestALessonBeforeTheClass(t *testing.T) {
+	s := at(t, 64, 20, looks("mono", canvas.ASCII))
+	s.begin("back")
+	s.keys("f9")
+	require.NotNil(t, s.m.onProjector())
+	require.Contains(t, s.text(), "Lesson 2  The back by chalk")
+	s.keys(" ", " ", " ")
+	require.Contains(t, s.text(), "of 13")
+	require.Equal(t, 1, s.m.d.Running().Page)
+	require.Equal(t, 3, s.m.onProjector().Step())
+	s.keys("c", "right", "right")
+	require.Regexp(t, `\d out, .*\d down`, s.text())
+	s.keys("esc", "p", "b")
+	require.Equal(t, "", strings.TrimSpace(s.text()))
+	s.keys(" ", "f9")
+	require.Nil(t, s.m.projector())
+	require.Equal(t, 1, s.m.d.Running().Page)
+}

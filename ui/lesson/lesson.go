@@ -181,7 +181,7 @@ func askFault(id string) (Question, bool) {
 		return Question{}, false
 	}
 	checks := truing.Checks()
-	q := Question{Kind: Sentence, Title: strings.ToLower(f.Title), Asks: measure.Tell("Which check will find it?"), Why: f.Says}
+	q := Question{Kind: Sentence, Check: f.Check, Title: strings.ToLower(f.Title), Asks: measure.Tell("Which check will find it?"), Why: f.Says}
 	for i, c := range checks {
 		if c.ID != f.Check {
 			continue

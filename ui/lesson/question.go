@@ -1,6 +1,7 @@
 package lesson
 
 import (
+	"strconv"
 	"strings"
 
 	"chalkfold/measure"
@@ -27,6 +28,7 @@ type Question struct {
 	Step   string // id of the step; empty for a question of a page alone
 	Number int    // of the step
 	Piece  pattern.PieceID
+	Check  string // of a fault: the check that finds it
 	Title  string
 	Kind   Kind
 	Asks   measure.Sentence // the instruction with a gap, or what is asked
@@ -184,6 +186,28 @@ func sources(sheet *pattern.Sheet, st *pattern.Step) []string {
 		}
 	}
 	return out
+}
+
+// Answer is the right answer in words; Private leaves her numbers out of a sum.
+func (q Question) Answer(words text.Catalogue, u measure.Unit, private bool) string {
+	if q.Kind == Sentence {
+		for i, o := range q.Pick {
+			if o.Right {
+				return strconv.Itoa(i+1) + ". " + words.Pass(o.Says.In(u))
+			}
+		}
+	}
+	return q.hint(Hints, words, u, private)
+}
+
+// Because is why the answer is right.
+func (q Question) Because() measure.Sentence {
+	for _, o := range q.Pick {
+		if o.Right && !o.Because.IsEmpty() {
+			return o.Because
+		}
+	}
+	return q.Why
 }
 
 // Prompt is the question in words.

@@ -30,6 +30,7 @@ type Projector struct {
 	ask    bool // a question comes before each step
 	asked  bool // the question of this step stands, the step does not yet
 	what   *whatIf
+	sit    sitting // of the lesson that runs
 
 	pressed string
 	serial  int
@@ -55,8 +56,9 @@ func (p *Projector) Typing() bool { return false }
 // Hear nothing: it has no errands.
 func (p *Projector) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
 
-// Raw says that the arrows and Enter are those of "what if", not of the steps.
-func (p *Projector) Raw() bool { return p.what != nil }
+// Raw says that the arrows and Enter are those of "what if" or of the
+// cross-hair, not of the steps.
+func (p *Projector) Raw() bool { return p.what != nil || p.eye.Hair }
 
 // Blank says that the screen is empty; Wake shows it again.
 func (p *Projector) Blank() bool { return p.blank }
@@ -82,8 +84,13 @@ func (p *Projector) Release(serial int) {
 // Note says something in place of the sum, until the next key.
 func (p *Projector) Note(words string) { p.note = words }
 
-// Step is the step shown.
-func (p *Projector) Step() int { return p.at() }
+// Step is the number shown large: of the step, or of the page of a lesson.
+func (p *Projector) Step() int {
+	if _, _, ok := p.sits(); ok {
+		return p.sit.page
+	}
+	return p.at()
+}
 
 func (p *Projector) at() int { return max(min(p.step, len(p.d.Sheet().Steps)), 1) }
 
@@ -128,7 +135,7 @@ func (p *Projector) Actions() []desk.Offer {
 }
 
 // tableKeys are those of the table that work here too.
-var tableKeys = []keys.ID{"zoom-in", "zoom-out", "fit", "zoom-newest", "pan-left", "pan-right", "pan-up", "pan-down", "stand", "dimensions", "marks", "grid"}
+var tableKeys = []keys.ID{"zoom-in", "zoom-out", "fit", "zoom-newest", "pan-left", "pan-right", "pan-up", "pan-down", "stand", "dimensions", "marks", "grid", "cross"}
 
 // Do an action.
 func (p *Projector) Do(id keys.ID) desk.Ask {
@@ -137,6 +144,9 @@ func (p *Projector) Do(id keys.ID) desk.Ask {
 		p.number = ""
 	}
 	d := p.d
+	if p.lessonDo(id) {
+		return desk.Ask{}
+	}
 	switch id {
 	case "show-next":
 		return p.next()
@@ -211,8 +221,12 @@ const longestNumber = 3
 // Type is a digit of a step's number; 0 alone shows all of the table. While
 // "what if" is on, arrows and Enter are its own.
 func (p *Projector) Type(k desk.Key) desk.Ask {
-	if p.what != nil && len(k.Name) > 1 {
+	switch {
+	case len(k.Name) < 2:
+	case p.what != nil:
 		return p.move(k.Name)
+	case p.eye.Hair:
+		return p.point(k.Name)
 	}
 	p.note = ""
 	for _, r := range k.Runes {
@@ -260,6 +274,9 @@ func (p *Projector) look(id keys.ID) {
 		e.Names = !e.Names
 	case "grid":
 		e.Grid = !e.Grid
+	case "cross":
+		p.cross()
+		return
 	}
 	p.eye = e
 }

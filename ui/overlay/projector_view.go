@@ -27,6 +27,10 @@ func (p *Projector) View(r desk.Rect) []string {
 	if p.blank || r.Rows <= 0 || r.Columns <= 0 {
 		return desk.Block(nil, r)
 	}
+	if l, page, ok := p.sits(); ok {
+		foot := p.pageCaption(l, page, r)
+		return desk.Block(append(p.table(r.Columns, r.Rows-len(foot)), foot...), r)
+	}
 	out := p.table(r.Columns, r.Rows-captionRows)
 	return desk.Block(append(out, p.caption(r.Columns)...), r)
 }
@@ -62,6 +66,9 @@ func (p *Projector) scene(rows int) view.Scene {
 			s.Piece = side(st.Piece)
 		}
 		return s
+	}
+	if l, page, ok := p.sits(); ok {
+		return p.pageScene(l, page, rows)
 	}
 	if p.at() < len(sheet.Steps) && (rows < bothPieces || !view.Started(sheet, p.at())) {
 		s.Piece = st.Piece
@@ -150,6 +157,9 @@ func (p *Projector) sum(st pattern.Step) string {
 func (p *Projector) last(sum string, cols int) string {
 	d := p.d
 	role := theme.Text
+	if p.eye.Hair {
+		sum, role = p.hairSays(), theme.Accent
+	}
 	if p.note != "" {
 		sum, role = p.note, theme.Accent
 	}

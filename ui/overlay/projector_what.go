@@ -1,6 +1,7 @@
 package overlay
 
 import (
+	"slices"
 	"strings"
 
 	"chalkfold/measure"
@@ -32,6 +33,9 @@ func (p *Projector) begin() {
 		return
 	}
 	p.what = &whatIf{ids: ids, job: p.d.Job()}
+	if _, page, ok := p.sits(); ok && page.Show.What == lesson.OfWhatIf {
+		p.what.at = max(slices.Index(ids, page.Show.ID), 0)
+	}
 }
 
 // move is a key while "what if" is on.

@@ -10,5 +10,9 @@ const (
 	ProjectorType ID = "Type a number, then Enter."
 	ProjectorAsks ID = "What comes here?"
 	ProjectorStop ID = "not before a class; F9 first"
+	ProjectorPage ID = "of {1}"
+	ProjectorLast ID = "That was the last page. {1}."
+	ProjectorTry  ID = "w moves it before the class."
+	ProjectorMiss ID = "{1}: look again, or Space shows it."
 	ProjectorWhat ID = "Up, Down, PgUp, PgDn; Left, Right choose; Enter keeps"
 )

@@ -63,6 +63,7 @@ const (
 	WhatIfKept    ID = "Kept: {1}."
 	WhatIfPutBack ID = "Put back."
 	CrossAt       ID = "{1} out, {2} down"
+	NoPage        ID = "There is no page {1}; the last is {2}."
 	NoStep        ID = "There is no step {1}; the last is {2}."
 )
 
