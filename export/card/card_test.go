@@ -79,7 +79,7 @@ func BenchmarkText(b *testing.B) {
 	s := plainFigure.sheet()
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := WriteText(io.Discard, s, Options{measure.In}); err != nil {
+		if err := WriteText(io.Discard, s, Options{Unit: measure.In}); err != nil {
 			b.Fatal(err)
 		}
 	}

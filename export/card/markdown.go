@@ -13,7 +13,7 @@ func WriteMarkdown(w io.Writer, s *pattern.Sheet, o Options) error {
 	if err := ready(s, o.Unit); err != nil {
 		return err
 	}
-	c := Make(s, o.Unit)
+	c := o.card(s)
 	g := gridOf(o.Unit)
 	var b strings.Builder
 	fmt.Fprintf(&b, "# Chalk card\n\n%s\n\n", plain(title(c)))

@@ -218,7 +218,7 @@ func toLine(p geom.Point, b []geom.Point) float64 {
 // lines are from the drafted ones and what is wrong otherwise.
 func readBack(s *pattern.Sheet, u measure.Unit) (float64, error) {
 	var b bytes.Buffer
-	if err := WriteText(&b, s, Options{u}); err != nil {
+	if err := WriteText(&b, s, Options{Unit: u}); err != nil {
 		return 0, err
 	}
 	read, err := readCard(b.String(), u.Length(1).MM())

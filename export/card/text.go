@@ -13,6 +13,14 @@ import (
 // Options are what may differ between two cards of one draft.
 type Options struct {
 	Unit measure.Unit
+	Card *Card // what Make gave for the draft and the unit; nil: it is worked out here
+}
+
+func (o Options) card(s *pattern.Sheet) Card {
+	if o.Card != nil {
+		return *o.Card
+	}
+	return Make(s, o.Unit)
 }
 
 // wide is the width of the text card: a terminal of 80 columns, or paper.
@@ -23,7 +31,7 @@ func WriteText(w io.Writer, s *pattern.Sheet, o Options) error {
 	if err := ready(s, o.Unit); err != nil {
 		return err
 	}
-	c := Make(s, o.Unit)
+	c := o.card(s)
 	t := textCard{grid: gridOf(o.Unit)}
 	t.head(c)
 	for _, p := range c.Pieces {

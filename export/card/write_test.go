@@ -16,14 +16,14 @@ import (
 func textOf(t *testing.T, s *pattern.Sheet, u measure.Unit) string {
 	t.Helper()
 	var b bytes.Buffer
-	require.NoError(t, WriteText(&b, s, Options{u}))
+	require.NoError(t, WriteText(&b, s, Options{Unit: u}))
 	return b.String()
 }
 
 func markdownOf(t *testing.T, s *pattern.Sheet, u measure.Unit) string {
 	t.Helper()
 	var b bytes.Buffer
-	require.NoError(t, WriteMarkdown(&b, s, Options{u}))
+	require.NoError(t, WriteMarkdown(&b, s, Options{Unit: u}))
 	return b.String()
 }
 

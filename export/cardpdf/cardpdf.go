@@ -15,6 +15,7 @@ import (
 // Options of a printed card.
 type Options struct {
 	Unit  measure.Unit
+	Card  *card.Card // what card.Make gave for the draft and the unit; nil: it is worked out here
 	Paper pdf.Paper
 	Warn  func(string)
 }
@@ -24,7 +25,12 @@ const size = 14
 
 // Write prints the card.
 func Write(w io.Writer, s *pattern.Sheet, o Options) error {
-	c := card.Make(s, o.Unit)
+	var c card.Card
+	if o.Card != nil {
+		c = *o.Card
+	} else {
+		c = card.Make(s, o.Unit)
+	}
 	if !s.Complete || len(c.Pieces) == 0 {
 		return &measure.Refusal{Where: "card", Wrong: "the draft is not finished, so there is nothing to mark yet", Works: "finish the draft first"}
 	}

@@ -20,6 +20,7 @@ type Options struct {
 	Unit  measure.Unit
 	Notes bool // with the private notes
 	Paper pdf.Paper
+	Lays  *shop.Lays // of the draft and the unit; nil: they are worked out here
 	Warn  func(string)
 }
 
@@ -38,7 +39,7 @@ func build(s *pattern.Sheet, o Options) *leaflet.Leaflet {
 	head(l, s, o)
 	measurements(l, s.Job, o.Unit)
 	style(l, s, o.Unit)
-	cloths(l, s, o.Unit)
+	cloths(l, s, o.Unit, o.Lays.Or(s, o.Unit))
 	fittings(l, s.Job)
 	if o.Notes && s.Job.Client.Notes != "" {
 		l.Heading(1, "Notes, private")
@@ -131,7 +132,7 @@ func style(l *leaflet.Leaflet, s *pattern.Sheet, u measure.Unit) {
 }
 
 // cloths are her cloths, and what to buy of each by the lay beside the hand rule.
-func cloths(l *leaflet.Leaflet, s *pattern.Sheet, u measure.Unit) {
+func cloths(l *leaflet.Leaflet, s *pattern.Sheet, u measure.Unit, lays *shop.Lays) {
 	var rows [][]string
 	for _, c := range s.Job.Cloths {
 		row := []string{c.Name, "", "", ""}
@@ -162,7 +163,7 @@ func cloths(l *leaflet.Leaflet, s *pattern.Sheet, u measure.Unit) {
 		if b.Lengths > 0 {
 			says += " by the hand rule " + lay.Says(b.Yards, b.Metric) + "."
 		}
-		l.Text(strings.TrimSuffix(says+" "+shop.LaidSays(s, c.Name, u), " "))
+		l.Text(strings.TrimSuffix(says+" "+lays.Says(c.Name), " "))
 	}
 }
 

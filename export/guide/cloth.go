@@ -62,7 +62,7 @@ func (g *guide) oneCloth(name string) {
 		says += " (the usual width, none is named)"
 	}
 	if b.Lengths == 0 {
-		g.Text(strings.TrimSpace(says + ": too narrow for the widest piece when folded lengthwise. " + shop.LaidSays(g.sheet, name, g.unit)))
+		g.Text(strings.TrimSpace(says + ": too narrow for the widest piece when folded lengthwise. " + g.lays.Says(name)))
 		return
 	}
 	says += ": " + lay.Says(b.Yards, b.Metric) + ". " + g.sum(b.Lay)
@@ -76,7 +76,7 @@ func (g *guide) oneCloth(name string) {
 	if c.Price > 0 {
 		says += fmt.Sprintf(" At %.2f a metre: %.2f.", c.Price, c.Price*b.Metric.MM()/1000)
 	}
-	if l := shop.LaidSays(g.sheet, name, g.unit); l != "" {
+	if l := g.lays.Says(name); l != "" {
 		says += " " + l
 	}
 	g.Text(says)

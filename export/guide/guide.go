@@ -5,6 +5,7 @@ import (
 
 	"chalkfold/export/leaflet"
 	"chalkfold/export/pdf"
+	"chalkfold/export/shop"
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/workroom"
@@ -14,17 +15,18 @@ import (
 type Options struct {
 	Unit  measure.Unit
 	Paper pdf.Paper
+	Lays  *shop.Lays // of the draft and the unit; nil: they are worked out here
 	Warn  func(string)
 }
 
 // WriteMarkdown writes the guide as Markdown.
 func WriteMarkdown(w io.Writer, s *pattern.Sheet, o Options) error {
-	return build(s, o.Unit, false).WriteMarkdown(w)
+	return build(s, o, false).WriteMarkdown(w)
 }
 
 // WritePDF writes the guide for printing, with drawings.
 func WritePDF(w io.Writer, s *pattern.Sheet, o Options) error {
-	return build(s, o.Unit, true).WritePDF(w, leaflet.Options{Paper: o.Paper, Warn: o.Warn})
+	return build(s, o, true).WritePDF(w, leaflet.Options{Paper: o.Paper, Warn: o.Warn})
 }
 
 // guide is the guide being written.
@@ -33,10 +35,11 @@ type guide struct {
 	sheet *pattern.Sheet
 	unit  measure.Unit
 	drawn bool
+	lays  *shop.Lays
 }
 
-func build(s *pattern.Sheet, u measure.Unit, drawn bool) *leaflet.Leaflet {
-	g := guide{&leaflet.Leaflet{Title: "Cutting guide and sewing order", Date: s.Job.Client.Measured}, s, u, drawn}
+func build(s *pattern.Sheet, o Options, drawn bool) *leaflet.Leaflet {
+	g := guide{&leaflet.Leaflet{Title: "Cutting guide and sewing order", Date: s.Job.Client.Measured}, s, o.Unit, drawn, o.Lays.Or(s, o.Unit)}
 	g.Foot = leaflet.For(s) + ": cutting guide and sewing order"
 	g.head()
 	g.measurements()
@@ -48,7 +51,7 @@ func build(s *pattern.Sheet, u measure.Unit, drawn bool) *leaflet.Leaflet {
 	g.before()
 	g.marks()
 	g.Heading(1, "Sewing order")
-	g.Text("Lengths are those of the stitching line, in " + leaflet.UnitWords(u) + ". Press each seam before the next one crosses it, never over pins, and darts over something round.")
+	g.Text("Lengths are those of the stitching line, in " + leaflet.UnitWords(o.Unit) + ". Press each seam before the next one crosses it, never over pins, and darts over something round.")
 	g.Items(pdf.Number, g.sewing())
 	g.truing()
 	g.Heading(1, "Cautions")

@@ -14,7 +14,10 @@ import (
 )
 
 // Options of a card of moved marks.
-type Options struct{ Unit measure.Unit }
+type Options struct {
+	Unit measure.Unit
+	Now  *card.Card // what card.Make gives for the later draft; nil: it is worked out here
+}
 
 // Write writes the marks that moved from one draft to the next as Markdown.
 func Write(w io.Writer, before, after *pattern.Sheet, o Options) error {
@@ -23,7 +26,8 @@ func Write(w io.Writer, before, after *pattern.Sheet, o Options) error {
 	}
 	l := &leaflet.Leaflet{Title: "What moved", Date: after.Job.Client.Measured}
 	l.Text(leaflet.For(after))
-	was, now := card.Make(before, o.Unit), card.Make(after, o.Unit)
+	was := card.Make(before, o.Unit)
+	now := o.now(after)
 	l.Text(fmt.Sprintf("Places in %s, down from the top line and out from the fold or centre line, each a whole %s, as on the chalk card. What is not listed stays.",
 		leaflet.UnitWords(o.Unit), o.Unit.Say(now.Step)))
 	inputs(l, before, after, o)
@@ -44,6 +48,13 @@ func Write(w io.Writer, before, after *pattern.Sheet, o Options) error {
 		l.Text("No mark moves by a step of the tape: what is chalked stays.")
 	}
 	return l.WriteMarkdown(w)
+}
+
+func (o Options) now(after *pattern.Sheet) card.Card {
+	if o.Now != nil {
+		return *o.Now
+	}
+	return card.Make(after, o.Unit)
 }
 
 // ready refuses drafts that cannot be told apart mark by mark.

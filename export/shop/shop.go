@@ -3,7 +3,6 @@ package shop
 import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
-	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
 )
 
@@ -53,39 +52,6 @@ func Of(s *pattern.Sheet, name string, u measure.Unit) (Buy, bool) {
 		}
 	}
 	return Buy{c, named, lay.Rule(need, c)}, true
-}
-
-// Laid is the lay of a cloth at the width of [Of]: the one that was kept, or the
-// first lay. It never searches.
-func Laid(s *pattern.Sheet, name string, u measure.Unit) (laid.Shown, error) {
-	c, named := laid.ClothOf(s.Job, name)
-	if !named {
-		i := 0
-		if name != Main {
-			i = 1
-		}
-		c.Width = usualWidths[u][i]
-	}
-	w, err := laid.On([]*pattern.Sheet{s}, c)
-	w.Named = named
-	if err != nil {
-		return laid.Shown{Work: w}, err
-	}
-	return w.Show()
-}
-
-// LaidSays is the cloth to buy by the lay of [Laid], in one sentence that says
-// which lay it is; empty where the pieces cannot be laid.
-func LaidSays(s *pattern.Sheet, name string, u measure.Unit) string {
-	l, err := Laid(s, name, u)
-	if err != nil {
-		return ""
-	}
-	buy := l.Buy(l.Lay).Says
-	if l.Kept {
-		return "Laid out, as kept: " + buy + "."
-	}
-	return "By a first lay, side by side: " + buy + "; a search may need less."
 }
 
 // Widths is what to buy of a cloth at the widths in shops, those alone that

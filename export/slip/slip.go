@@ -14,6 +14,7 @@ import (
 // Options of a slip.
 type Options struct {
 	Unit measure.Unit
+	Lays *shop.Lays // of the draft and the unit; nil: they are worked out here
 	Warn func(string)
 }
 
@@ -22,19 +23,20 @@ const strip = 80.0
 
 // WriteMarkdown writes the slip as Markdown.
 func WriteMarkdown(w io.Writer, s *pattern.Sheet, o Options) error {
-	return build(s, o.Unit).WriteMarkdown(w)
+	return build(s, o).WriteMarkdown(w)
 }
 
 // WritePDF writes the slip on a narrow strip.
 func WritePDF(w io.Writer, s *pattern.Sheet, o Options) error {
-	return build(s, o.Unit).WritePDF(w, leaflet.Options{Warn: o.Warn})
+	return build(s, o).WritePDF(w, leaflet.Options{Warn: o.Warn})
 }
 
-func build(s *pattern.Sheet, u measure.Unit) *leaflet.Leaflet {
+func build(s *pattern.Sheet, o Options) *leaflet.Leaflet {
+	u, lays := o.Unit, o.Lays.Or(s, o.Unit)
 	l := &leaflet.Leaflet{Title: "Shop slip", Foot: "Shop slip: " + leaflet.For(s), Date: s.Job.Client.Measured, Strip: strip, Size: 10}
 	l.Text(leaflet.For(s))
 	for _, name := range append([]string{shop.Main}, shop.Others(s)...) {
-		cloth(l, s, name, u)
+		cloth(l, s, name, u, lays)
 	}
 	l.Heading(1, "Small things")
 	l.List(pdf.Tick, shop.Notions(s, u)...)
@@ -42,7 +44,7 @@ func build(s *pattern.Sheet, u measure.Unit) *leaflet.Leaflet {
 	return l
 }
 
-func cloth(l *leaflet.Leaflet, s *pattern.Sheet, name string, u measure.Unit) {
+func cloth(l *leaflet.Leaflet, s *pattern.Sheet, name string, u measure.Unit, lays *shop.Lays) {
 	b, ok := shop.Of(s, name, u)
 	if !ok {
 		return
@@ -54,7 +56,7 @@ func cloth(l *leaflet.Leaflet, s *pattern.Sheet, name string, u measure.Unit) {
 		} else {
 			l.List(pdf.Tick, u.Say(b.Width)+" wide: "+lay.Says(b.Yards, b.Metric))
 		}
-		if says := shop.LaidSays(s, name, u); says != "" {
+		if says := lays.Says(name); says != "" {
 			l.Text(says)
 		}
 	}

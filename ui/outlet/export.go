@@ -1,7 +1,6 @@
 package outlet
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"path/filepath"
@@ -80,11 +79,16 @@ func Export(sheet *pattern.Sheet, stem, folder string, formats []Format, o Optio
 			jobs = append(jobs, job{f.ID, out})
 		}
 	}
+	fills := make([]file, len(jobs))
+	for i, j := range jobs {
+		fills[i] = j.file
+	}
 	results := make([]Result, len(jobs))
+	filled := fillAll(fills)
 	for i, j := range jobs {
 		path := filepath.Join(folder, j.name)
 		tell(i, len(jobs), path)
-		results[i] = o.write(path, j.file)
+		results[i] = o.write(path, <-filled[i])
 		results[i].Format = j.format
 	}
 	tell(len(jobs), len(jobs), "")
@@ -109,25 +113,20 @@ func (o Options) possible(asked []Format) ([]Format, error) {
 	return out, nil
 }
 
-// write fills a file and puts it into its folder. A fault of ours while filling
-// it is told as a trouble of this file alone.
-func (o Options) write(path string, f file) (r Result) {
-	r = Result{Path: path}
-	defer func() {
-		if fault := recover(); fault != nil {
-			r = Result{Path: path, Err: &files.Trouble{Path: path, Wrong: fmt.Sprintf("filling it broke off (%v)", fault), Works: "nothing was written; the other files are not touched", Err: errBroken}}
-		}
-	}()
-	var b bytes.Buffer
-	if r.Err = f.fill(&b, func(n string) { r.Notes = append(r.Notes, n) }); r.Err != nil {
-		return r
+// write puts a filled file into its folder.
+func (o Options) write(path string, f filled) Result {
+	r := Result{Path: path, Notes: f.notes, Bytes: len(f.content)}
+	if f.broken != nil {
+		f.err = &files.Trouble{Path: path, Wrong: fmt.Sprintf("filling it broke off (%v)", f.broken), Works: "nothing was written; the other files are not touched", Err: errBroken}
 	}
-	r.Bytes = b.Len()
+	if f.err != nil {
+		return Result{Path: path, Err: f.err}
+	}
 	put := o.put
 	if put == nil {
 		put = files.Put
 	}
-	r.Outcome, r.Err = put(path, b.Bytes(), o.Force)
+	r.Outcome, r.Err = put(path, f.content, o.Force)
 	return r
 }
 

@@ -6,8 +6,10 @@ import (
 	"sync"
 
 	"chalkfold/export"
+	"chalkfold/export/card"
 	"chalkfold/export/dxf"
 	"chalkfold/export/pdf"
+	"chalkfold/export/shop"
 	"chalkfold/export/svg"
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -143,12 +145,19 @@ type request struct {
 	stem  string
 	Options
 	page  func() export.Drawing // of all pieces, made once for all formats
+	card  func() *card.Card     // the chalk card, likewise
+	lays  *shop.Lays            // of all cloths
 	paper pdf.Paper
 }
 
 func newRequest(sheet *pattern.Sheet, stem string, o Options) request {
 	r := request{sheet: sheet, stem: stem, Options: o}
 	r.page = sync.OnceValue(func() export.Drawing { return r.drawing("") })
+	r.card = sync.OnceValue(func() *card.Card {
+		c := card.Make(sheet, o.words())
+		return &c
+	})
+	r.lays = shop.NewLays(sheet, o.words())
 	r.paper, _ = pdf.ParsePaper(o.Paper) // check has refused what cannot be read
 	return r
 }

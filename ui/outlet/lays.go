@@ -21,7 +21,7 @@ func layFiles(r request) []file {
 			stem += "-" + cloth
 		}
 		drawn := func(o export.LayOptions, write func(export.Drawing) error, note func(string)) error {
-			shown, err := shop.Laid(r.sheet, cloth, r.words())
+			shown, err := r.lays.Of(cloth)
 			if err != nil {
 				return err
 			}

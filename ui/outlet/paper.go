@@ -38,21 +38,22 @@ func tileFiles(r request) []file {
 }
 
 func cardFiles(r request) []file {
-	o := card.Options{Unit: r.words()}
+	o := func() card.Options { return card.Options{Unit: r.words(), Card: r.card()} }
 	return []file{
-		{r.stem + "-card.md", silent(func(w io.Writer) error { return card.WriteMarkdown(w, r.sheet, o) })},
-		{r.stem + "-card.txt", silent(func(w io.Writer) error { return card.WriteText(w, r.sheet, o) })},
+		{r.stem + "-card.md", silent(func(w io.Writer) error { return card.WriteMarkdown(w, r.sheet, o()) })},
+		{r.stem + "-card.txt", silent(func(w io.Writer) error { return card.WriteText(w, r.sheet, o()) })},
 		{r.stem + "-card.pdf", func(w io.Writer, note func(string)) error {
-			return cardpdf.Write(w, r.sheet, cardpdf.Options{Unit: r.words(), Paper: r.paper, Warn: note})
+			return cardpdf.Write(w, r.sheet, cardpdf.Options{Unit: r.words(), Card: r.card(), Paper: r.paper, Warn: note})
 		}},
 	}
 }
 
 func guideFiles(r request) []file {
-	o := guide.Options{Unit: r.words(), Paper: r.paper}
+	o := guide.Options{Unit: r.words(), Paper: r.paper, Lays: r.lays}
 	return []file{
 		{r.stem + "-guide.md", silent(func(w io.Writer) error { return guide.WriteMarkdown(w, r.sheet, o) })},
 		{r.stem + "-guide.pdf", func(w io.Writer, note func(string)) error {
+			o := o
 			o.Warn = note
 			return guide.WritePDF(w, r.sheet, o)
 		}},
@@ -72,10 +73,11 @@ func measuringFiles(r request) []file {
 }
 
 func clientFiles(r request) []file {
-	o := client.Options{Unit: r.words(), Notes: r.Notes, Paper: r.paper}
+	o := client.Options{Unit: r.words(), Notes: r.Notes, Paper: r.paper, Lays: r.lays}
 	return []file{
 		{r.stem + "-client.md", silent(func(w io.Writer) error { return client.WriteMarkdown(w, r.sheet, o) })},
 		{r.stem + "-client.pdf", func(w io.Writer, note func(string)) error {
+			o := o
 			o.Warn = note
 			return client.WritePDF(w, r.sheet, o)
 		}},
@@ -83,10 +85,11 @@ func clientFiles(r request) []file {
 }
 
 func slipFiles(r request) []file {
-	o := slip.Options{Unit: r.words()}
+	o := slip.Options{Unit: r.words(), Lays: r.lays}
 	return []file{
 		{r.stem + "-slip.md", silent(func(w io.Writer) error { return slip.WriteMarkdown(w, r.sheet, o) })},
 		{r.stem + "-slip.pdf", func(w io.Writer, note func(string)) error {
+			o := o
 			o.Warn = note
 			return slip.WritePDF(w, r.sheet, o)
 		}},

@@ -14,6 +14,6 @@ func lessonFiles(r request) []file {
 
 func movedFiles(r request) []file {
 	return []file{{r.stem + "-moved.md", silent(func(w io.Writer) error {
-		return moved.Write(w, r.Before, r.sheet, moved.Options{Unit: r.words()})
+		return moved.Write(w, r.Before, r.sheet, moved.Options{Unit: r.words(), Now: r.card()})
 	})}}
 }
