@@ -15,6 +15,7 @@ import (
 	"chalkfold/export/pdf"
 	"chalkfold/measure"
 	"chalkfold/pattern"
+	"chalkfold/pattern/geom"
 	"chalkfold/testdata/golden"
 )
 
@@ -50,6 +51,37 @@ func TestEverySewnEdgeIsInTheOrder(t *testing.T) {
 				require.Contains(t, text, "Press it "+d.Pressed)
 			}
 		}
+	}
+}
+
+// A seam of a kind that the order of sewing has never heard of is joined all
+// the same; so are sleeves, a collar, a skirt below a waist seam.
+func TestSeamsNobodyThoughtOf(t *testing.T) {
+	s := accept.Dress(pattern.Measured)
+	along := func(n string, l float64, to pattern.PieceID, edge string) pattern.Edge {
+		return pattern.Edge{Name: n, Stitch: geom.Lines(geom.Point{}, geom.Point{X: l}), Allowance: 15, SewnTo: pattern.EdgeRef{Piece: to, Edge: edge}}
+	}
+	s.Pieces = append(s.Pieces,
+		pattern.Piece{ID: "sleeve", Title: "Sleeve", Cut: pattern.Pair, Count: 2, Edges: []pattern.Edge{
+			along("front_cap", 254, pattern.Front, "armhole"), along("back_cap", 254, pattern.Back, "armhole"),
+			along("front_seam", 127, "sleeve", "back_seam"), along("back_seam", 130, "sleeve", "front_seam"), along("hem", 300, "", ""),
+		}},
+		pattern.Piece{ID: "collar", Title: "Collar", Cut: pattern.OnFold, Count: 2, Edges: []pattern.Edge{
+			along("stand", 200, pattern.Back, "neck"), along("leaf", 203.2, "under_collar", "leaf"),
+		}},
+		pattern.Piece{ID: "under_collar", Title: "Under collar", Cut: pattern.Pair, Count: 2, Edges: []pattern.Edge{along("leaf", 200, "collar", "leaf")}},
+		pattern.Piece{ID: "pocket", Title: "Pocket", Cut: pattern.Pair, Count: 2, Edges: []pattern.Edge{along("mouth", 152.4, pattern.Front, "hem")}},
+	)
+	text := markdown(t, s, measure.In)
+	for _, want := range []string{
+		"**Sleeves, set in.** Sleeve head 20, armhole ",
+		"**Sleeve seams.** Sleeve, front seam 5 to sleeve, back seam 5 1/8, allowance 9/16, on both sides. The sleeve, back seam is longer by 1/8: ease it in",
+		"**Hem of the sleeve.** Turn up 9/16, 11 13/16 long",
+		"**Under collar, made up.** Collar 8 to under collar 7 7/8",
+		"**Collar to the neck.** Collar, stand 7 7/8 to back, neck ",
+		"**Join the pocket to the front.** Pocket, mouth 6 to front, hem ",
+	} {
+		require.Contains(t, text, want)
 	}
 }
 

@@ -121,13 +121,22 @@ func Notions(s *pattern.Sheet, u measure.Unit) []string {
 		list = append(list, "zip, "+u.Say(z)+"; hook and eye, size 1")
 	}
 	list = append(list, "thread, 200 m")
-	if p, ok := s.Piece(pattern.Back); ok {
-		if l := p.Along("shoulder"); l > 0 {
-			list = append(list, "stay tape for two shoulders, "+u.Say(2*l)+" and some to spare")
-		}
+	if l := backShoulder(s); l > 0 {
+		list = append(list, "stay tape for two shoulders, "+u.Say(2*l)+" and some to spare")
 	}
 	if hem, ok := s.Girth("hem"); ok {
 		list = append(list, "seam binding for the hem, "+u.Say(hem))
 	}
 	return append(list, "machine needle: 80 for middling cloth, 70 for light, 90 for heavy")
+}
+
+// backShoulder is the shoulder seam of the back, its panels together.
+func backShoulder(s *pattern.Sheet) measure.Length {
+	var sum measure.Length
+	for i := range s.Pieces {
+		if id := s.Pieces[i].ID; id == pattern.Back || id == pattern.BackSide {
+			sum += s.Pieces[i].Along("shoulder")
+		}
+	}
+	return sum
 }
