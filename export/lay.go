@@ -94,7 +94,7 @@ type layout struct {
 }
 
 // mm is steps of the lay as millimetres on the page.
-func (l *layout) mm(steps int64) float64 { return float64(steps) / lay.PerMM * l.k }
+func (l *layout) mm(steps int64) float64 { return float64(float64(steps) / lay.PerMM * l.k) }
 
 func (l *layout) point(p lay.Point) geom.Point {
 	return geom.Point{X: micron(l.at.X + l.mm(p.X)), Y: micron(l.at.Y + l.mm(p.Y))}

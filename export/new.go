@@ -1,8 +1,6 @@
 package export
 
 import (
-	"math"
-
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -76,4 +74,4 @@ func oneWay(p pattern.Piece, sheet *pattern.Sheet) bool {
 
 // micron rounds to the last decimal that files keep, so that what is placed
 // and what is written agree.
-func micron(x float64) float64 { return math.Round(x*1000) / 1000 }
+func micron(x float64) float64 { return Round(x, 1000) }

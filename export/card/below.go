@@ -93,36 +93,6 @@ func grain(p *pattern.Piece) string {
 	return "The grain runs along the centre line."
 }
 
-// darts says how the darts are marked, after everything else.
-func (m *marking) darts() []string {
-	var out []string
-	mark := func(p geom.Point) string {
-		at := m.grid.spot(p)
-		m.rounding = max(m.rounding, at.Dist(p))
-		return m.grid.at(placeOf(at))
-	}
-	for _, d := range m.piece.Darts {
-		name := d.Name
-		if name == "" {
-			name = "dart"
-		}
-		out = append(out,
-			fmt.Sprintf("%s, last of all. Tip: %s.", upperFirst(name), mark(d.Tip)),
-			fmt.Sprintf("Legs: rule from the tip to the stitching places of the dart's two rows, and on to their cutting places. Each is %s long to the stitching line, %s apart there.",
-				m.grid.say(d.Leg), m.grid.say(d.Intake)),
-			fmt.Sprintf("Fold it %s on its legs and pin it BEFORE the side is ruled and cut across it: so the cap cuts itself. Unfolded, the cap's stitching point lies %s.",
-				pressed(d.Pressed), mark(d.Cap)))
-	}
-	return out
-}
-
-func pressed(way string) string {
-	if way == "" {
-		return "down"
-	}
-	return way
-}
-
 func upperFirst(s string) string {
 	if s == "" {
 		return s
@@ -151,12 +121,43 @@ func notches(p *pattern.Piece, g grid) []string {
 	return out
 }
 
-func isFacing(id pattern.PieceID) bool { return strings.HasSuffix(string(id), "facing") }
+// isTraced says that a piece is marked from another one by its width, or ruled
+// at once, and not mark by mark: facings of one edge, and strips. A facing of
+// neck and armhole in one has too much of its own to be traced.
+func isTraced(p *pattern.Piece) bool {
+	if strings.HasSuffix(string(p.ID), "facing") {
+		return p.Along("neck") == 0 || p.Along("armhole") == 0
+	}
+	return isStrip(p)
+}
+
+// isStrip says that a piece is a strip cut on the bias.
+func isStrip(p *pattern.Piece) bool { return strings.HasSuffix(string(p.ID), "strip") }
+
+// ruledStrip says how a strip is ruled on the bias.
+func ruledStrip(p *pattern.Piece, g grid) []string {
+	var long, wide measure.Length
+	for _, e := range p.Edges {
+		if e.Name == "end" {
+			wide = e.Length()
+		} else {
+			long = max(long, e.Length())
+		}
+	}
+	return []string{
+		"Bias: fold a corner so that the cut end lies along the selvage; the crease is the first line.",
+		fmt.Sprintf("Rule a second line %s from it, all along, and cut both: %s long, or as much when joined end to end by seams along the grain.", g.say(wide), g.say(long)),
+	}
+}
 
 // traced says how a facing comes from its piece: the edge is traced, the width
 // set off from it in a few places and joined by hand.
 func traced(p *pattern.Piece, g grid) Traced {
 	t := Traced{Title: p.Title, Number: p.Number, Of: p.Of, Cut: cutting(p)}
+	if isStrip(p) {
+		t.Says = ruledStrip(p, g)
+		return t
+	}
 	edge, last := "armhole", "side"
 	if strings.Contains(string(p.ID), "neck") {
 		edge, last = "neck", "centre"

@@ -1,6 +1,9 @@
 package card
 
 import (
+	"strings"
+	"unicode"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 )
@@ -88,17 +91,31 @@ type Traced struct {
 	Says   []string
 }
 
+// tidy is a name as a line of text holds it: without control characters, what
+// is no letter replaced.
+func tidy(name string) string {
+	return strings.Map(func(r rune) rune {
+		switch {
+		case unicode.IsSpace(r):
+			return ' '
+		case unicode.IsControl(r):
+			return -1
+		}
+		return r
+	}, strings.ToValidUTF8(name, "\ufffd"))
+}
+
 // Make works the card of a finished draft out. A draft without pieces gives a
 // card without pieces.
 func Make(s *pattern.Sheet, u measure.Unit) Card {
 	g := gridOf(u)
 	c := Card{
-		Unit: u, Step: g.step, Bound: g.bound, Client: s.Job.Client.Name,
+		Unit: u, Step: g.step, Bound: g.bound, Client: tidy(s.Job.Client.Name),
 		Garment: s.Garment, Method: s.Method, Caution: caution,
 	}
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
-		if isFacing(p.ID) {
+		if isTraced(p) {
 			c.Traced = append(c.Traced, traced(p, g))
 			continue
 		}

@@ -61,7 +61,7 @@ func TestFacingsByWidth(t *testing.T) {
 				pattern.Method: pattern.PickValue(method), "length": pattern.LengthValue(w.Length),
 			})
 			for _, p := range workroom.Draft(pattern.Job{Body: w.Body, Style: style}).Pieces {
-				if !isFacing(p.ID) {
+				if !isTraced(&p) {
 					continue
 				}
 				edge := "armhole"

@@ -2,6 +2,7 @@ package card
 
 import (
 	"fmt"
+	"strings"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -12,44 +13,58 @@ import (
 var proven = []string{"shoulder", "armhole", "side", "hem"}
 
 // proofs are the lengths of the piece's own edges on the stitching line, and
-// how much the rounded marks may make them differ.
+// how much the rounded marks may make them differ. The parts of an edge that a
+// dart interrupts are added up; of a side the part under the dart is measured
+// by itself, since the part above it is short.
 func (m *marking) proofs(rows []Row) []Proof {
-	darted := m.sides() > 1
 	var out []Proof
 	for _, edge := range proven {
-		nth := 0
+		var parts []Proof
 		for k := range m.runs {
 			r := &m.runs[k]
 			if r.edge != edge || r.stitch.empty() {
 				continue
 			}
-			what := edge
-			if edge == "side" && darted {
-				what = []string{"side above the dart", "side under the dart"}[min(nth, 1)]
-			}
-			nth++
 			var l measure.Length
 			for _, e := range r.edges {
 				l += e.Length()
 			}
 			off := measure.Length(chalked(rows, k, m.runs)) - l
-			out = append(out, Proof{
-				What: what, Length: l,
-				Within: max((max(off, -off) + m.grid.step/4).Up(m.grid.step), m.grid.step),
-			})
+			parts = append(parts, Proof{What: edge, Length: l, Within: max(off, -off)})
+		}
+		switch {
+		case edge == "side" && len(parts) > 1:
+			parts[0].What, parts[1].What = "side above the dart", "side under the dart"
+		case len(parts) > 1:
+			for _, p := range parts[1:] {
+				parts[0].Length += p.Length
+				parts[0].Within += p.Within
+			}
+			parts[0].What = edge + ", its parts together"
+			parts = parts[:1]
+		}
+		for _, p := range parts {
+			p.Within = max((p.Within + m.grid.step/4).Up(m.grid.step), m.grid.step)
+			out = append(out, p)
 		}
 	}
 	return out
 }
 
-func (m *marking) sides() int {
-	n := 0
-	for i := range m.runs {
-		if m.runs[i].edge == "side" {
-			n++
+// parted says that a dart interrupts an edge of a piece.
+func parted(p *pattern.Piece, edge string) bool {
+	seen, dart := false, false
+	for _, e := range p.Edges {
+		switch {
+		case e.Name == edge && dart:
+			return true
+		case e.Name == edge:
+			seen = true
+		case e.Name == "dart":
+			dart = seen
 		}
 	}
-	return n
+	return false
 }
 
 // chalked is the length of run k as its stitching marks are joined: what the
@@ -99,7 +114,7 @@ func agree(c *Card, s *pattern.Sheet, g grid) {
 func agreement(what string, mine, theirs *pattern.Piece, g grid) string {
 	name := string(theirs.ID)
 	both := func(edge string) (measure.Length, measure.Length) { return mine.Along(edge), theirs.Along(edge) }
-	switch what {
+	switch edge, _, _ := strings.Cut(what, ","); edge {
 	case "shoulder":
 		_, t := both("shoulder")
 		return fmt.Sprintf("%s %s", name, g.tape(t))
@@ -114,10 +129,10 @@ func agreement(what string, mine, theirs *pattern.Piece, g grid) string {
 	}
 	m, t := both("side")
 	folded := ""
-	if len(mine.Darts) > 0 {
+	if parted(mine, "side") {
 		folded = fmt.Sprintf("with the part above it %s; ", g.tape(m))
 	}
-	if len(theirs.Darts) > 0 {
+	if parted(theirs, "side") {
 		return fmt.Sprintf("%s%s %s, its dart folded", folded, name, g.tape(t))
 	}
 	return fmt.Sprintf("%s%s %s", folded, name, g.tape(t))

@@ -227,7 +227,7 @@ func readBack(s *pattern.Sheet, u measure.Unit) (float64, error) {
 	}
 	most, n := 0.0, 0
 	for _, p := range s.Pieces {
-		if strings.HasSuffix(string(p.ID), "facing") {
+		if isTraced(&p) {
 			continue
 		}
 		if n >= len(read) || read[n].title != strings.ToLower(p.Title) {

@@ -50,7 +50,7 @@ func term(id measure.ID) string {
 func included(s *pattern.Sheet, g grid) []string {
 	var in *pattern.Piece
 	for i := range s.Pieces {
-		if !isFacing(s.Pieces[i].ID) {
+		if !isTraced(&s.Pieces[i]) {
 			in = &s.Pieces[i]
 			break
 		}

@@ -16,6 +16,7 @@ type Options struct {
 	Card *Card // what Make gave for the draft and the unit; nil: it is worked out here
 }
 
+// card is the card to write.
 func (o Options) card(s *pattern.Sheet) Card {
 	if o.Card != nil {
 		return *o.Card

@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"chalkfold/export/accept"
 	"chalkfold/measure"
 	"chalkfold/pattern"
 )
@@ -123,4 +124,22 @@ func TestWrapKeepsMixedNumbers(t *testing.T) {
 			require.NotRegexp(t, `^\d/\d`, strings.TrimPrefix(l, "1/8"))
 		}
 	}
+}
+
+// A shoulder dart parts the shoulder: its proof adds the parts up. A dart
+// inside the piece has no edge to be folded at.
+func TestDartsOffTheSide(t *testing.T) {
+	s := accept.Odd(1, "Learner Four", "", 2)
+	text := textOf(t, s, measure.In)
+	require.Contains(t, text, "shoulder, its parts together ")
+	require.NotContains(t, text, "its dart folded")
+	require.Contains(t, text, "BEFORE the shoulder")
+	require.NotContains(t, text, "BEFORE the side")
+	require.Contains(t, text, "Waist dart, inside the piece: nothing is cut there. Points:")
+	require.NotContains(t, text, "above the waist, last of all")
+	require.Contains(t, text, "FRONT FACING", "a facing in one is marked, not traced")
+
+	strips := textOf(t, accept.Odd(1, "", "", 3), measure.In)
+	require.Contains(t, strips, "Bias: fold a corner")
+	require.NotContains(t, strips, "NECK STRIP")
 }

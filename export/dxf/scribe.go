@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"chalkfold/export"
 	"chalkfold/pattern/geom"
 )
 
@@ -44,11 +45,7 @@ func (s *scribe) number(mm float64) string { return fixed(float64(mm * s.scale))
 // fixed is a number with four decimals, rounded before it is written, and a
 // zero without a sign.
 func fixed(x float64) string {
-	x = math.Round(x*1e4) / 1e4
-	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
-		x = 0
-	}
-	return strconv.FormatFloat(x, 'f', 4, 64)
+	return strconv.FormatFloat(export.Round(x, 1e4), 'f', 4, 64)
 }
 
 func (s *scribe) vertex(c corner) {

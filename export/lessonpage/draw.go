@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"chalkfold/export"
 	"chalkfold/export/leaflet"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -59,7 +60,7 @@ func pair(p geom.Point) string { return number(p.X) + "," + number(p.Y) }
 
 // number is a length with a thousandth of a millimetre, the tail cut.
 func number(x float64) string {
-	s := strconv.FormatFloat(x, 'f', 3, 64)
+	s := strconv.FormatFloat(export.Round(x, 1e3), 'f', 3, 64)
 	s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
 	if s == "-0" || s == "" {
 		return "0"

@@ -29,7 +29,7 @@ func (p *pen) finish(w io.Writer) error {
 	font := p.face.subset(sorted(p.letters))
 	f := p.open(font)
 	for _, l := range p.pages {
-		f.AddPageFormat("P", fpdf.SizeType{Wd: l.width, Ht: l.height})
+		f.AddPageFormat("P", fpdf.SizeType{Wd: settled(l.width), Ht: settled(l.height)})
 		f.SetFont(family, "", 10)
 		for _, op := range l.ops {
 			op(f)
@@ -90,7 +90,7 @@ func (p *pen) putBookmarks(f *fpdf.Fpdf) {
 	last := p.last().height
 	for _, m := range p.marks {
 		f.SetPage(m.page)
-		f.Bookmark(m.text, m.level, last-p.pages[m.page-1].height+m.y)
+		f.Bookmark(m.text, m.level, settled(last-p.pages[m.page-1].height+m.y))
 	}
 	f.SetPage(len(p.pages))
 }

@@ -5,6 +5,7 @@ import (
 
 	"codeberg.org/go-pdf/fpdf"
 
+	"chalkfold/export"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
 )
@@ -122,7 +123,9 @@ func (p *pen) on(l layer, draw func()) {
 
 // within draws inside a frame; nothing shows outside.
 func (p *pen) within(b geom.Box, draw func()) {
-	p.do(func(f *fpdf.Fpdf) { f.ClipRect(b.Min.X, b.Min.Y, b.Width(), b.Height(), false) })
+	p.do(func(f *fpdf.Fpdf) {
+		f.ClipRect(settled(b.Min.X), settled(b.Min.Y), settled(b.Width()), settled(b.Height()), false)
+	})
 	p.weights = false
 	draw()
 	p.do(func(f *fpdf.Fpdf) { f.ClipEnd() })
@@ -157,7 +160,7 @@ func (p *pen) with(s stroke, phase float64) {
 	p.set, p.weights = s, true
 	p.do(func(f *fpdf.Fpdf) {
 		f.SetLineWidth(s.weight)
-		f.SetDashPattern(s.dash, phase)
+		f.SetDashPattern(s.dash, settled(phase))
 		f.SetDrawColor(s.gray, s.gray, s.gray)
 	})
 }
@@ -176,14 +179,18 @@ func (p *pen) part(path geom.Path, s stroke, phase float64) {
 	})
 }
 
+// settled is a place as it is handed to the library, which rounds once more:
+// equal on every machine.
+func settled(x float64) float64 { return export.Round(x, 1e5) }
+
 func trace(f *fpdf.Fpdf, path geom.Path) {
 	a := path.Start()
-	f.MoveTo(a.X, a.Y)
+	f.MoveTo(settled(a.X), settled(a.Y))
 	for _, s := range path {
 		if s.Curved {
-			f.CurveBezierCubicTo(s.B.X, s.B.Y, s.C.X, s.C.Y, s.D.X, s.D.Y)
+			f.CurveBezierCubicTo(settled(s.B.X), settled(s.B.Y), settled(s.C.X), settled(s.C.Y), settled(s.D.X), settled(s.D.Y))
 		} else {
-			f.LineTo(s.D.X, s.D.Y)
+			f.LineTo(settled(s.D.X), settled(s.D.Y))
 		}
 	}
 	if path.Closed() {
@@ -193,16 +200,31 @@ func trace(f *fpdf.Fpdf, path geom.Path) {
 
 // ring is a small circle.
 func (p *pen) ring(at geom.Point, radius float64, s stroke) {
-	p.with(s, 0)
-	p.do(func(f *fpdf.Fpdf) { f.Circle(at.X, at.Y, radius, "D") })
+	p.line(circle(at, radius), s)
 }
 
 // dot is a small filled circle.
 func (p *pen) dot(at geom.Point, radius float64) {
+	round := circle(at, radius)
 	p.do(func(f *fpdf.Fpdf) {
 		f.SetFillColor(0, 0, 0)
-		f.Circle(at.X, at.Y, radius, "F")
+		trace(f, round)
+		f.DrawPath("F")
 	})
+}
+
+// circle is a circle in four curves, out by a four thousandth of its radius.
+func circle(at geom.Point, radius float64) geom.Path {
+	const handle = 0.5522847498 // of the radius
+	h := handle * radius
+	spot := func(x, y float64) geom.Point { return geom.Point{X: at.X + x, Y: at.Y + y} }
+	east, south, west, north := spot(radius, 0), spot(0, radius), spot(-radius, 0), spot(0, -radius)
+	return geom.Path{
+		geom.Curve(east, spot(radius, h), spot(h, radius), south),
+		geom.Curve(south, spot(-h, radius), spot(-radius, h), west),
+		geom.Curve(west, spot(-radius, -h), spot(-h, -radius), north),
+		geom.Curve(north, spot(h, -radius), spot(radius, -h), east),
+	}
 }
 
 func (p *pen) ruled(a, b geom.Point, s stroke) { p.line(geom.Lines(a, b), s) }

@@ -173,4 +173,4 @@ func shelve(boxes []geom.Box, wide float64) ([]geom.Matrix, float64) {
 }
 
 // micron rounds to a thousandth of a millimetre.
-func micron(x float64) float64 { return math.Round(x*1000) / 1000 }
+func micron(x float64) float64 { return export.Round(x, 1000) }

@@ -41,18 +41,18 @@ func (p *pen) write(at geom.Point, w words) float64 {
 		start.X -= wide
 	}
 	p.do(func(f *fpdf.Fpdf) {
-		f.SetFontSize(w.size / millimetresAPoint)
+		f.SetFontSize(settled(w.size / millimetresAPoint))
 		if w.bold {
-			f.SetLineWidth(boldWeight * w.size)
+			f.SetLineWidth(settled(boldWeight * w.size))
 			f.SetDashPattern(nil, 0)
 			f.SetDrawColor(0, 0, 0)
 			f.SetTextRenderingMode(2)
 		}
 		if w.turn != 0 {
 			f.TransformBegin()
-			f.TransformRotate(-w.turn, at.X, at.Y)
+			f.TransformRotate(settled(-w.turn), settled(at.X), settled(at.Y))
 		}
-		f.Text(start.X, start.Y, w.text)
+		f.Text(settled(start.X), settled(start.Y), w.text)
 		if w.turn != 0 {
 			f.TransformEnd()
 		}

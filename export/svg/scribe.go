@@ -1,12 +1,12 @@
 package svg
 
 import (
-	"math"
 	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"chalkfold/export"
 	"chalkfold/pattern/geom"
 )
 
@@ -100,7 +100,7 @@ func matrix(m geom.Matrix) string {
 	parts := make([]string, len(m))
 	for i, x := range m {
 		// Turns need more digits than places do.
-		parts[i] = strconv.FormatFloat(round(x, 1e9), 'f', -1, 64)
+		parts[i] = strconv.FormatFloat(export.Round(x, 1e9), 'f', -1, 64)
 	}
 	return "matrix(" + strings.Join(parts, " ") + ")"
 }
@@ -111,16 +111,7 @@ func matrix(m geom.Matrix) string {
 func number(x float64) string { return string(appendNumber(nil, x)) }
 
 func appendNumber(b []byte, x float64) []byte {
-	return strconv.AppendFloat(b, round(x, 1e3), 'f', 3, 64)
-}
-
-// round rounds to parts of one; what is no number becomes nothing.
-func round(x, parts float64) float64 {
-	x = math.Round(x*parts) / parts
-	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
-		return 0
-	}
-	return x
+	return strconv.AppendFloat(b, export.Round(x, 1e3), 'f', 3, 64)
 }
 
 // escape makes text safe in XML 1.0: what has a meaning there is escaped,

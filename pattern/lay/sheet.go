@@ -131,6 +131,9 @@ func itemOf(p *pattern.Piece, cloth string) (Item, bool, error) {
 		it.Outline = append(it.Outline, stepsOf(c))
 	}
 	it.Outline = tidy(it.Outline)
+	if p.Cut == pattern.OnFold {
+		it.Outline = oneFold(it.Outline)
+	}
 	it.Grain = [2]Point{stepsOf(p.Grain.A), stepsOf(p.Grain.D)}
 	for i := range it.Grain {
 		it.Grain[i].X -= steps(measure.Length(fold))
@@ -140,6 +143,40 @@ func itemOf(p *pattern.Piece, cloth string) (Item, bool, error) {
 	}
 	it.Match = matchOf(p)
 	return it, true, nil
+}
+
+// oneFold closes what is cut out of a piece at its fold, such as a keyhole: the
+// cloth in it is of no use to another piece. Of the runs between edges on the
+// fold the one that reaches out furthest is the piece.
+func oneFold(ring []Point) []Point {
+	n := len(ring)
+	var after []int // where a run begins: the end of an edge on the fold
+	for i, p := range ring {
+		if p.X == 0 && ring[(i+1)%n].X == 0 {
+			after = append(after, (i+1)%n)
+		}
+	}
+	if len(after) < 2 {
+		return ring
+	}
+	var best []Point
+	reach := int64(-1)
+	for k, from := range after {
+		to := (after[(k+1)%len(after)] + n - 1) % n // the start of the next one
+		var run []Point
+		far := int64(0)
+		for i := from; ; i = (i + 1) % n {
+			run = append(run, ring[i])
+			far = max(far, ring[i].X)
+			if i == to {
+				break
+			}
+		}
+		if far > reach {
+			best, reach = run, far
+		}
+	}
+	return best
 }
 
 // foldOf is where the fold edge lies across; it must be one straight line

@@ -45,6 +45,7 @@ func Save(path string, content []byte, since Stamp, o Options) (Stamp, error) {
 		}
 		return since, &Trouble{Path: path, Wrong: wrong, Works: "save under another name, or look at it first", Err: ErrChanged}
 	}
+	Sweep(filepath.Dir(path))
 	if err := Write(path, content, o); err != nil {
 		return since, err
 	}
@@ -177,7 +178,7 @@ func (j job) beside(target string, content []byte, mode fs.FileMode, exact bool)
 func newBeside(target string, mode fs.FileMode) (*os.File, error) {
 	dir, base := filepath.Split(target)
 	for range 1000 {
-		part := filepath.Join(dir, fmt.Sprintf(".%s.%08x.part", short(base), rand.Uint32()))
+		part := filepath.Join(dir, fmt.Sprintf(".%s.%s.%08x%s", short(base), ownMark(), rand.Uint32(), partEnd))
 		f, err := os.OpenFile(part, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode|0o200)
 		if !errors.Is(err, fs.ErrExist) {
 			return f, err

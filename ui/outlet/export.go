@@ -68,6 +68,7 @@ func Export(sheet *pattern.Sheet, stem, folder string, formats []Format, o Optio
 	if err := files.Folder(folder); err != nil {
 		return nil, err
 	}
+	files.Sweep(folder)
 	type job struct {
 		format string
 		file

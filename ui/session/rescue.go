@@ -4,15 +4,12 @@ import (
 	"crypto/rand"
 	"crypto/sha256"
 	"encoding/hex"
-	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
-	"runtime"
 	"slices"
 	"strconv"
 	"strings"
-	"syscall"
 	"time"
 
 	"chalkfold/measure"
@@ -112,7 +109,7 @@ func FindRescues() []Rescue {
 	}
 	var out []Rescue
 	for _, n := range names {
-		if pid, ok := rescuePID(n.Name()); !ok || alive(pid) {
+		if pid, ok := rescuePID(n.Name()); !ok || files.Alive(pid) {
 			continue
 		}
 		if r, err := readRescue(filepath.Join(dir, n.Name())); err == nil {
@@ -165,23 +162,4 @@ func rescuePID(name string) (int, bool) {
 	}
 	pid, err := strconv.Atoi(number)
 	return pid, err == nil && pid > 0
-}
-
-// alive says whether a process runs that may still own its copy. Where the
-// system tells, a process of another program that got the number does not
-// count.
-func alive(pid int) bool {
-	p, err := os.FindProcess(pid)
-	if err != nil {
-		return false
-	}
-	if runtime.GOOS == "windows" {
-		return true
-	}
-	if err := p.Signal(syscall.Signal(0)); err != nil && !errors.Is(err, os.ErrPermission) && !errors.Is(err, syscall.EPERM) {
-		return false
-	}
-	own, err := os.ReadFile("/proc/self/comm")
-	theirs, also := os.ReadFile("/proc/" + strconv.Itoa(pid) + "/comm")
-	return err != nil || also != nil || string(own) == string(theirs)
 }

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"chalkfold/export"
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -148,7 +149,7 @@ func (n number) String() string {
 	if math.IsNaN(n.value) || math.IsInf(n.value, 0) {
 		return "null"
 	}
-	text := strconv.FormatFloat(n.value, 'f', n.places, 64)
+	text := strconv.FormatFloat(export.Round(n.value, math.Pow10(n.places)), 'f', n.places, 64)
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
