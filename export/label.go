@@ -13,7 +13,7 @@ import (
 // labelWords are the lines of a piece's label block, the piece itself first.
 func labelWords(p pattern.Piece, sheet *pattern.Sheet, u measure.Unit) []string {
 	lines := []string{
-		fmt.Sprintf("%s, %d of %d", p.Title, p.Number, p.Of),
+		fmt.Sprintf("%s, %d%sof%s%d", p.Title, p.Number, together, together, p.Of),
 		heading(Facts{Client: sheet.Job.Client.Name, Garment: plainTitle(sheet.Garment)}),
 		cutWords(p),
 		clothWords(p),

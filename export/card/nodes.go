@@ -186,6 +186,17 @@ func taken(known []node, which int, s float64) bool {
 	return false
 }
 
+// hemSide is the named end of the side at the finished hem, where it lies on
+// this run: a panel in the middle of a front has none.
+func (m *marking) hemSide(r *run) (geom.Point, bool) {
+	p, ok := m.sheet.Point(m.piece.ID, "hem_side")
+	if !ok {
+		return p, false
+	}
+	_, off := r.line(m.own()).nearest(p)
+	return p, off <= roundedOff
+}
+
 // finishedHem is the row of the finished hem at the end of a side: there the
 // stitching line turns its corner, while the cutting line runs on to the raw
 // edge and has its corner, which stays in last, further down.
@@ -195,7 +206,8 @@ func (m *marking) finishedHem(r *run, last *node) (node, bool) {
 	}
 	level := *last.stitch
 	name := last.name
-	if p, ok := m.sheet.Point(m.piece.ID, "hem_side"); ok {
+	p, ok := m.hemSide(r)
+	if ok {
 		level.at = m.grid.spot(p)
 		name = "hem side"
 		if m.own() == lineStitch {
@@ -208,7 +220,7 @@ func (m *marking) finishedHem(r *run, last *node) (node, bool) {
 	if cut == nil || cut.s >= r.cut.long()-m.grid.step.MM() {
 		return node{}, false
 	}
-	if p, ok := m.sheet.Point(m.piece.ID, "hem_side"); ok && m.own() == lineCut && cut.on.Dist(p) < roundedOff {
+	if ok && m.own() == lineCut && cut.on.Dist(p) < roundedOff {
 		s, _ := r.cut.nearest(p)
 		cut = &stop{s: s, on: r.cut.at(s), of: p, at: level.at}
 	}

@@ -143,3 +143,29 @@ func TestDartsOffTheSide(t *testing.T) {
 	require.Contains(t, strips, "Bias: fold a corner")
 	require.NotContains(t, strips, "NECK STRIP")
 }
+
+// In every style each line that is chalked by the card, read back, stays within
+// the bound of the drafted one, and the card says so. What lies between the legs
+// of a dart is cut folded and not chalked.
+func TestStylesKeepTheBound(t *testing.T) {
+	for style := range accept.Styles() {
+		for k, u := range []measure.Unit{measure.In, measure.Cm} {
+			s, bound := accept.Odd([]float64{1, 1.15}[k], "", "", style), gridOf(u).bound
+			require.LessOrEqual(t, Make(s, u).Stray, bound, "style %d", style)
+			read, err := readCard(textOf(t, s, u), u.Length(1).MM())
+			require.NoError(t, err)
+			for _, p := range s.Pieces {
+				if isTraced(&p) {
+					continue
+				}
+				require.Equal(t, strings.ToLower(p.Title), read[0].title)
+				if p.Along("dart") == 0 {
+					require.LessOrEqual(t, apart(read[0].chalk(true), drafted(p, true).Flatten(0.02)), bound.MM(), "style %d, %s", style, p.ID)
+					require.LessOrEqual(t, apart(read[0].chalk(false), drafted(p, false).Flatten(0.02)), bound.MM(), "style %d, %s", style, p.ID)
+				}
+				read = read[1:]
+			}
+			require.Empty(t, read)
+		}
+	}
+}

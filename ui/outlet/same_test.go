@@ -25,8 +25,8 @@ func TestSameBytes(t *testing.T) {
 			if k == 2 {
 				o.Unit = &cm
 			}
-			if (style+k)%2 == 1 && os.Getenv("CHALKFOLD_DIGEST") == "" {
-				continue // half of them are enough to see that twice is the same
+			if (style+k)%2 == 1 {
+				continue // half of them are enough, and a processor that is only played takes long
 			}
 			first, second := digestsOf(t, scale, style, o), ""
 			if k == 0 {
