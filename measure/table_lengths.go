@@ -42,7 +42,7 @@ var lengthRows = []Measurement{
 		NeededFor: forDress,
 	},
 	{
-		ID: ShoulderToWaistFront, Term: "shoulder to waist, front", Short: "shoulder to waist, front", Group: groupLengths,
+		ID: ShoulderToWaistFront, Term: "shoulder to waist, front", Short: "front length", Group: groupLengths,
 		Plain:     "Shoulder bone down to the waist, in front",
 		Landmarks: "shoulder bone over the bust to the waist string",
 		How:       "Go down from the bone, over the outer side of the bust.",
@@ -72,7 +72,7 @@ var lengthRows = []Measurement{
 		Slip:      "The tape cuts across the shoulder.",
 	},
 	{
-		ID: FrontNeckToBustPoint, Term: "front neck to bust point", Short: "front neck to bust point", Group: groupLengths,
+		ID: FrontNeckToBustPoint, Term: "front neck to bust point", Short: "throat to bust point", Group: groupLengths,
 		Plain:     "Hollow of the throat to the bust point",
 		Landmarks: "hollow between the collar bones to the tip of the breast",
 		How:       "Measure on the slant, over the skin.",

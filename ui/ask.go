@@ -49,7 +49,7 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 	}
 	if a.Run != nil {
 		m.d.Message, m.d.Warn = a.For, false
-		add(m.guard(func() tea.Msg { return answered{from, a.Run()} }))
+		add(m.guard(func() tea.Msg { return answered{from, a.Run(), a.For} }))
 	}
 	if a.Do != "" {
 		add(m.do(a.Do))

@@ -98,7 +98,7 @@ func (m *Model) message() string {
 	if m.d.Message == "" {
 		return ""
 	}
-	line := desk.Clip(" "+m.d.Plain(m.d.Message), m.cols)
+	line := desk.Brief(" "+m.d.Plain(m.d.Message), m.cols)
 	if m.d.Warn {
 		return m.d.Paint(theme.Warn, line)
 	}

@@ -23,6 +23,7 @@ import (
 // TestMain lets the test binary be the workbench itself: for what only a real
 // terminal shows.
 func TestMain(m *testing.M) {
+	time.Local = time.UTC // hours on the screen are the same everywhere
 	if path := os.Getenv("WORKBENCH_TEST_FILE"); path != "" {
 		s, err := session.Open(path)
 		if err != nil {
@@ -53,8 +54,9 @@ func figure() pattern.Job {
 
 // screen is a model with someone at the keyboard.
 type screen struct {
-	t testing.TB
-	m *Model
+	t       testing.TB
+	m       *Model
+	watched bool // each message is followed by a View, as on a screen
 }
 
 // at opens the check figure, saved in a folder of the test, at so many cells.
@@ -69,7 +71,7 @@ func at(t testing.TB, cols, rows int, set desk.Settings) screen {
 	m.Take(s)
 	m.later = func(time.Duration, tea.Msg) tea.Cmd { return nil }
 	m.d.Now = func() time.Time { return time.Date(2026, 3, 4, 14, 2, 0, 0, time.UTC) }
-	sc := screen{t, m}
+	sc := screen{t: t, m: m}
 	sc.send(tea.WindowSizeMsg{Width: cols, Height: rows})
 	return sc
 }
@@ -78,6 +80,9 @@ func at(t testing.TB, cols, rows int, set desk.Settings) screen {
 // waits for no clock: a test lets the rescue copy come due itself.
 func (s screen) send(msg tea.Msg) {
 	_, cmd := s.m.Update(msg)
+	if s.watched {
+		_ = s.m.View()
+	}
 	s.run(cmd)
 }
 

@@ -7,6 +7,7 @@ import (
 
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
+	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
 )
 
@@ -97,6 +98,15 @@ func (m *Model) whose(room int) string {
 	}
 	if most < 1 {
 		return strings.TrimSpace(tail)
+	}
+	if m.cols < fullFrom {
+		switch at := strings.LastIndexByte(desk.Clip(client, most+1), ' '); {
+		case ansi.StringWidth(client) <= most:
+		case m.d.Empty():
+			client = m.d.Tell(text.Nobody)
+		case at > 0:
+			client = client[:at] // a whole first name says more than a torn one
+		}
 	}
 	return desk.Clip(client, most) + tail
 }

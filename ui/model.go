@@ -59,6 +59,7 @@ type hearer interface{ Hear(desk.Answer) desk.Ask }
 type answered struct {
 	to     hearer
 	answer desk.Answer
+	said   string // on the message line while it worked
 }
 
 // NewModel is a workbench with an empty desk. Take puts a session on it.
@@ -219,6 +220,9 @@ func (m *Model) proportions() {
 // hear passes an answer on, if it is still about the present job and the one
 // who asked is still there.
 func (m *Model) hear(a answered) tea.Cmd {
+	if a.said != "" && m.d.Message == a.said {
+		m.d.Message = ""
+	}
 	if a.answer.Version != 0 && a.answer.Version != m.d.Version() && !a.answer.Keep {
 		return nil
 	}

@@ -207,7 +207,7 @@ func TestTheFirstScreenTakesTheUnitAndHasItsOwnHelp(t *testing.T) {
 	t.Setenv("XDG_STATE_HOME", t.TempDir())
 	m := NewModel(looks("mono", canvas.ASCII))
 	begin(m, nil, measure.Cm)
-	s := screen{t, m}
+	s := screen{t: t, m: m}
 	s.send(tea.WindowSizeMsg{Width: 80, Height: 24})
 	require.Equal(t, measure.Cm, m.d.Unit())
 	s.keys("f1")

@@ -8,6 +8,7 @@ import (
 
 	"chalkfold/pattern"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/overlay"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
@@ -96,6 +97,6 @@ func (m *Model) notSaved(s saved) tea.Cmd {
 		m.d.Message, m.d.Warn = m.d.Plain(s.err.Error()), true
 		return m.lay(overlay.SaveAsThen(m.d, s.quit))
 	}
-	m.d.Message, m.d.Warn = m.d.Tell(text.SaveNotDone, m.d.Plain(s.err.Error()))+" "+m.d.Tell(text.SaveKept), true
-	return m.lay(overlay.Message(m.d, m.d.Tell(text.SaveTitle), m.d.Message))
+	m.d.Message = ""
+	return m.lay(overlay.NotSaved(m.d, files.Shown(m.d.Plain(s.err.Error()))+".", s.quit))
 }

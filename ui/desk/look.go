@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"regexp"
 	"strings"
 
 	"github.com/charmbracelet/x/ansi"
@@ -63,7 +64,51 @@ func Wrap(words string, width int) []string {
 	if width <= 0 || words == "" {
 		return nil
 	}
-	return strings.Split(ansi.Wrap(words, width, ""), "\n")
+	lines := strings.Split(ansi.Wrap(tied(words), width, ""), "\n")
+	for i := range lines {
+		lines[i] = untied.Replace(lines[i])
+	}
+	return lines
+}
+
+// tie is a blank and minus a sign that no line is broken at.
+const (
+	tie   = "\u00a0"
+	minus = "\u2011"
+)
+
+var untied = strings.NewReplacer(tie, " ", minus, "-")
+
+// numbers are what is read as one thing: 36 1/2, 1/2 in, 10.5 cm, 20 %, -1.
+var numbers = regexp.MustCompile(`\B-\d|\d(?: \d+/\d+| (?:in|cm|mm|m|yd|yards|degrees)\b| %)+`)
+
+// tied keeps numbers and what they count on one line.
+func tied(words string) string {
+	if !strings.ContainsAny(words, "0123456789") {
+		return words
+	}
+	return numbers.ReplaceAllStringFunc(words, func(s string) string { return strings.ReplaceAll(strings.ReplaceAll(s, " ", tie), "-", minus) })
+}
+
+// Brief is as much of a line as there is room for, cut between words, with
+// dots where it was cut.
+func Brief(words string, width int) string {
+	const dots = "..."
+	if ansi.StringWidth(words) <= width {
+		return words
+	}
+	if width <= len(dots) {
+		return Clip(words, width)
+	}
+	cut := ansi.Truncate(words, width-len(dots), "")
+	if at := strings.LastIndexByte(cut, ' '); at > len(cut)/2 {
+		end := ""
+		if strings.Contains(cut, "\x1b") {
+			end = ansi.ResetStyle
+		}
+		cut = strings.TrimRight(cut[:at], " ,;:") + end
+	}
+	return cut + dots
 }
 
 // Block makes exactly so many lines out of some: it cuts what is too much and

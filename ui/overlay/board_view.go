@@ -45,7 +45,7 @@ func (b *board) View(r desk.Rect) []string {
 		out = append(out, "")
 	}
 	if len(tail) > 0 && len(lines) > b.top+room {
-		more := b.d.Tell(text.HelpMore, len(lines)-b.top-room)
+		more := b.d.Plain(b.d.Words.Count(len(lines)-b.top-room, text.HelpMoreOne, text.HelpMore))
 		tail[0] = b.d.Paint(theme.Muted, rightAligned(more, r.Columns))
 	}
 	return desk.Block(append(out, tail...), r)
@@ -73,7 +73,7 @@ func (b *board) head(r desk.Rect) []string {
 		}
 		out = append(out, line)
 	}
-	if r.Rows >= airFrom {
+	if n := len(out); r.Rows >= airFrom && n > 0 && out[n-1] != "" {
 		out = append(out, "")
 	}
 	return out[:min(len(out), r.Rows-1)]

@@ -10,6 +10,7 @@ import (
 	"chalkfold/pattern"
 	"chalkfold/ui/classroom"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
@@ -32,7 +33,7 @@ type class struct {
 // there is before.
 func Class(d *desk.Desk) desk.Overlay {
 	c := &class{folder: here(d.Path())}
-	c.board = &board{d: d, title: d.Tell(text.ClassTitle, c.folder), how: text.ClassHow, field: text.FindLabel}
+	c.board = &board{d: d, title: d.Tell(text.ClassTitle, files.Shown(c.folder)), how: text.ClassHow, field: text.FindLabel}
 	c.rows = c.learners
 	c.hear = c.answer
 	return c
@@ -67,7 +68,7 @@ func (c *class) answer(a desk.Answer) desk.Ask {
 	read, ok := a.Value.(classroom.Class)
 	if a.Err != nil || !ok {
 		c.says = sentences(a.Err)
-		return desk.Ask{Say: c.says[0], Warn: true}
+		return desk.Ask{Say: c.d.Tell(text.SeeAbove), Warn: true}
 	}
 	c.read, c.says = &read, c.glance(read)
 	for i, r := range c.list() {
@@ -81,7 +82,7 @@ func (c *class) answer(a desk.Answer) desk.Ask {
 // glance is the whole class in a sentence.
 func (c *class) glance(read classroom.Class) []string {
 	if len(read.Rows) == 0 {
-		return []string{c.d.Tell(text.ClassEmpty, c.folder)}
+		return []string{c.d.Tell(text.ClassEmpty, files.Shown(c.folder))}
 	}
 	says := []string{c.d.Tell(text.ClassCount, len(read.Rows), read.Count(pattern.Pass), read.Count(pattern.Advise),
 		read.Count(pattern.Fail), read.Count(classroom.Missing), read.Count(""))}

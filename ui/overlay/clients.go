@@ -2,6 +2,7 @@ package overlay
 
 import (
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 )
@@ -14,7 +15,7 @@ func Clients(d *desk.Desk, step func(desk.SeatID) (at, of int)) desk.Overlay {
 	var rows []row
 	seats := d.Seats()
 	for i, s := range seats {
-		r := row{group: d.Tell(text.ClientsOpen), title: d.Plain(s.Client), right: d.Tell(text.ClientSaved), says: d.Plain(s.Path), here: s.Here}
+		r := row{group: d.Tell(text.ClientsOpen), title: d.Plain(s.Client), right: d.Tell(text.ClientSaved), says: d.Plain(files.Shown(s.Path)), here: s.Here}
 		if s.Unsaved {
 			r.right = d.Tell(text.ClientUnsaved)
 		}
@@ -43,7 +44,7 @@ func Clients(d *desk.Desk, step func(desk.SeatID) (at, of int)) desk.Overlay {
 		}
 		path := c.Path
 		rows = append(rows, row{
-			group: d.Tell(text.ClientsEarly), title: clientName(d, c.Name), right: ago(d, c.Seen), says: d.Plain(path),
+			group: d.Tell(text.ClientsEarly), title: clientName(d, c.Name), right: ago(d, c.Seen), says: d.Plain(files.Shown(path)),
 			do: func() desk.Ask { return open(d, path) },
 		})
 	}

@@ -149,7 +149,7 @@ func TestSaveAs(t *testing.T) {
 	o := SaveAs(d)
 	require.Contains(t, shown(o, 120, 30), "Name: anna"+session.Suffix+"_")
 	press(o, "ctrl+u")
-	require.Equal(t, desk.Ask{Say: "Not now: Give the file a name.", Warn: true}, press(o, "enter"))
+	require.Equal(t, desk.Ask{Say: "Not now: give the file a name.", Warn: true}, press(o, "enter"))
 	typed(o, "new")
 	ask := press(o, "enter")
 	require.Equal(t, filepath.Join(dir, "new"+session.Suffix), ask.Save.Path)

@@ -1,10 +1,12 @@
 package overlay
 
 import (
+	"os"
 	"path/filepath"
 	"strconv"
 
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 )
@@ -50,6 +52,28 @@ func Changed(d *desk.Desk) desk.Overlay {
 		return desk.Ask{Close: true, Take: o}
 	}
 	return b
+}
+
+// NotSaved says what stood in the way of saving and offers another place: her
+// home folder, or one that she names. quit leaves after it, as she wanted.
+func NotSaved(d *desk.Desk, why string, quit bool) desk.Overlay {
+	save := func(path string) func() desk.Ask {
+		return func() desk.Ask { return desk.Ask{Close: true, Save: &desk.Save{Path: path}, Quit: quit} }
+	}
+	var rows []row
+	name := suggested(d)
+	if home := files.Expand("~"); home != "~" && !same(home, here(d.Path())) {
+		path := filepath.Join(home, name)
+		if _, err := os.Lstat(path); err == nil {
+			path = beside(path)
+		}
+		rows = append(rows, row{title: d.Tell(text.SaveOtherPlace, d.Plain(files.Shown(path))), do: save(path)})
+	}
+	rows = append(rows,
+		row{title: d.Tell(text.SaveOtherName), do: func() desk.Ask { return desk.Ask{Close: true, Open: SaveAsThen(d, quit)} }},
+		row{title: d.Tell(text.SaveAgain), do: save("")},
+		row{title: d.Tell(text.OverwriteNot), do: func() desk.Ask { return desk.Ask{Close: true} }})
+	return question(d, text.SaveFailed, []string{capital(why), d.Tell(text.SaveKept)}, rows...)
 }
 
 // Message says something that needs more than the message line.

@@ -56,14 +56,14 @@ func (o *opener) rows(typed string) []row {
 		}
 		if len(out) == 0 {
 			path := whole(typed, o.folder)
-			out = append(out, row{title: o.d.Tell(text.OpenTitle), says: path, do: func() desk.Ask { return o.enter(path) }})
+			out = append(out, row{title: o.d.Tell(text.OpenTitle), says: files.Shown(path), do: func() desk.Ask { return o.enter(path) }})
 		}
 		return out
 	}
 	var out []row
 	for _, c := range o.recent {
 		out = append(out, row{
-			group: o.d.Tell(text.OpenRecent), title: clientName(o.d, c.Name), says: c.Path, right: ago(o.d, c.Seen),
+			group: o.d.Tell(text.OpenRecent), title: clientName(o.d, c.Name), says: files.Shown(c.Path), right: ago(o.d, c.Seen),
 			do: func() desk.Ask { return open(o.d, c.Path) },
 		})
 	}
@@ -74,7 +74,7 @@ func (o *opener) rows(typed string) []row {
 // entries are the rows of a folder, with the way up and what is left out.
 func (o *opener) entries(dir string, hidden bool) []row {
 	d := o.d
-	group := d.Tell(text.OpenHere, dir)
+	group := d.Tell(text.OpenHere, files.Shown(dir))
 	out := []row{}
 	if up := filepath.Dir(dir); up != dir {
 		out = append(out, row{group: group, title: "..", says: d.Tell(text.OpenUp), do: func() desk.Ask { return o.enter(up) }})
@@ -110,7 +110,7 @@ func (o *opener) enter(path string) desk.Ask {
 		o.retype("")
 		o.says = nil
 		for i, r := range o.list() {
-			if r.title != ".." && r.group == o.d.Tell(text.OpenHere, o.folder) {
+			if r.title != ".." && r.group == o.d.Tell(text.OpenHere, files.Shown(o.folder)) {
 				o.at = i
 				break
 			}
@@ -147,7 +147,7 @@ func (b *board) opened(a desk.Answer) desk.Ask {
 	if a.Err != nil || !ok || s == nil {
 		b.says = sentences(a.Err)
 		b.top = 0
-		return desk.Ask{Say: b.says[0], Warn: true}
+		return desk.Ask{Say: b.d.Tell(text.SeeAbove), Warn: true}
 	}
 	return desk.Ask{Close: true, Take: taken(b.d, s)}
 }
@@ -167,6 +167,9 @@ func sentences(err error) []string {
 		return []string{""}
 	}
 	lines := strings.Split(err.Error(), "\n")
+	for i, l := range lines {
+		lines[i] = files.Shown(l)
+	}
 	if len(lines) > 8 {
 		lines = lines[:8]
 	}

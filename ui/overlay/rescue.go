@@ -2,6 +2,7 @@ package overlay
 
 import (
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 )
@@ -26,12 +27,12 @@ func RescueOffer(d *desk.Desk, left []session.Rescue) desk.Overlay {
 	case r.Path == "":
 		says = append(says, d.Tell(text.RescueNoFile))
 	case len(r.Differs) > 0:
-		says = append(says, d.Plain(r.Path), d.Tell(text.RescueDiffers))
+		says = append(says, d.Plain(files.Shown(r.Path)), d.Tell(text.RescueDiffers))
 		for _, line := range r.Differs {
 			says = append(says, "  "+d.Trade(line))
 		}
 	default:
-		says = append(says, d.Plain(r.Path))
+		says = append(says, d.Plain(files.Shown(r.Path)))
 	}
 	if n := len(left) - 1; n > 0 {
 		says = append(says, d.Tell(text.RescueMore, n))

@@ -83,5 +83,13 @@ func (r row) take(d *desk.Desk) desk.Ask {
 
 // notNow says why a row cannot be taken; the reason may be a sentence.
 func notNow(d *desk.Desk, why string) string {
-	return d.Tell(text.NotNow, strings.TrimSuffix(d.Plain(why), "."))
+	return d.Tell(text.NotNow, inside(strings.TrimSuffix(d.Plain(why), ".")))
+}
+
+// inside is a sentence as it goes on behind a colon.
+func inside(s string) string {
+	if len(s) > 1 && s[0] >= 'A' && s[0] <= 'Z' && s[1] >= 'a' && s[1] <= 'z' {
+		return strings.ToLower(s[:1]) + s[1:]
+	}
+	return s
 }

@@ -64,12 +64,12 @@ func (s *saver) rows(typed string) []row {
 	d := s.d
 	path := whole(typed, s.folder)
 	dir, base := split(path)
-	group := d.Tell(text.OpenHere, dir)
-	first := row{group: group, title: d.Tell(text.SaveHere), says: session.Suffixed(path), do: func() desk.Ask { return s.save(session.Suffixed(path)) }}
+	group := d.Tell(text.OpenHere, files.Shown(dir))
+	first := row{group: group, title: d.Tell(text.SaveHere), says: files.Shown(session.Suffixed(path)), do: func() desk.Ask { return s.save(session.Suffixed(path)) }}
 	list, err := look(dir, false, false)
 	switch {
 	case os.IsNotExist(err):
-		first = row{group: group, title: d.Tell(text.MakeFolder, dir), do: func() desk.Ask { return s.make(dir) }}
+		first = row{group: group, title: d.Tell(text.MakeFolder, files.Shown(dir)), do: func() desk.Ask { return s.make(dir) }}
 	case err != nil:
 		first.whyNot = reason(err)
 	case base == "":
@@ -96,7 +96,7 @@ func (s *saver) show(dir, name string) {
 func (s *saver) make(dir string) desk.Ask {
 	if err := files.Folder(dir); err != nil {
 		s.says = sentences(err)
-		return desk.Ask{Say: s.says[0], Warn: true}
+		return desk.Ask{Say: s.d.Tell(text.SeeAbove), Warn: true}
 	}
 	s.renew()
 	return desk.Ask{}

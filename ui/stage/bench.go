@@ -48,6 +48,7 @@ type bench struct {
 	lines []string
 	paper view.Paper
 	alone bool                  // one has all the room
+	reads bool                  // what is in the words now goes before the table
 	edge  func(cols int) string // what lies along the edge of the table; nil: air
 
 	shown  []string // the words as they were last seen
@@ -57,8 +58,9 @@ type bench struct {
 	class  studying // the page of a lesson that is shown here
 }
 
-// words are lines for so many columns and rows; the second is a caption of one
-// line for when the table has the screen.
+// words are lines for so many columns and rows; the second is a caption for
+// when the table has the screen: one line, or the few that cannot be done
+// without.
 type words func(cols, rows int) (lines []string, caption string)
 
 // compose shares the room between words and table. want is how many rows the
@@ -80,6 +82,9 @@ func (b *bench) compose(r desk.Rect, want int, w words, s view.Scene) []string {
 	read := func(cols, rows int) ([]string, string) {
 		lines, caption := w(cols, rows)
 		b.shown = lines
+		if !b.ask.open {
+			lines = b.cropped(lines, " ", cols, rows)
+		}
 		return lines, caption
 	}
 	return append(bar, b.share(r, want, read, s)...)
@@ -87,7 +92,7 @@ func (b *bench) compose(r desk.Rect, want int, w words, s view.Scene) []string {
 
 // share gives words and table their parts of the rectangle.
 func (b *bench) share(r desk.Rect, want int, w words, s view.Scene) []string {
-	read := b.ask.open && !b.ask.point // there is something to read and to type
+	read := b.ask.open && !b.ask.point || b.reads // there is something to read or to type
 	switch {
 	case b.room == wordsOnly, b.room == shared && b.alone && (!b.table || read):
 		return b.onlyWords(r, w)
@@ -151,8 +156,14 @@ func (b *bench) onlyTable(r desk.Rect, w words, s view.Scene) []string {
 		return b.onlyWords(r, w)
 	}
 	_, caption := w(r.Columns, r.Rows)
-	s = b.standing(s, r.Columns, r.Rows-1, r.Columns, r.Rows-1)
-	return append([]string{desk.Clip(caption, r.Columns)}, b.cloth(s, r.Columns, r.Rows-1)...)
+	head := strings.Split(caption, "\n")
+	head = head[:max(min(len(head), r.Rows-leastTable), 1)]
+	for i := range head {
+		head[i] = desk.Brief(head[i], r.Columns)
+	}
+	rows := r.Rows - len(head)
+	s = b.standing(s, r.Columns, rows, r.Columns, rows)
+	return append(head, b.cloth(s, r.Columns, rows)...)
 }
 
 // beside puts the words left and the table right.
@@ -215,23 +226,33 @@ func (b *bench) cloth(s view.Scene, cols, rows int) []string {
 	}
 	b.keep = p
 	b.lines, b.seen = b.paper.Rows(s, b.eye, cols, rows, set.Glyphs, set.Aspect, set.Theme.Pens())
+	if b.d.Job().Body.Len() == 0 {
+		b.lines, b.seen = make([]string, rows), view.View{} // the levels of nobody would say nothing
+	}
 	if b.seen.Empty() {
-		b.lines[rows/2] = b.bare(s, cols)
+		for i, l := range b.bare(s, cols) {
+			if at := max(rows/2+i-1, 0); at < rows {
+				b.lines[at] = l
+			}
+		}
 	}
 	return b.lines
 }
 
 // bare is what an empty table says: what the drawing waits for.
-func (b *bench) bare(s view.Scene, cols int) string {
+func (b *bench) bare(s view.Scene, cols int) []string {
 	if b.ask.open {
-		return "" // nothing is drawn before the first step
+		return nil // nothing is drawn before the first step
 	}
 	words := b.d.Tell(text.MeasureEmpty)
 	if !b.d.Empty() && s.Sheet != nil {
 		words = b.d.Tell(text.StyleNotDrawn, waits(b.d, s.Sheet))
 	}
-	words = desk.Clip(words, cols)
-	return strings.Repeat(" ", (cols-ansi.StringWidth(words))/2) + b.d.Paint(theme.Muted, words)
+	var out []string
+	for _, l := range desk.Wrap(words, max(cols-4, 1)) {
+		out = append(out, strings.Repeat(" ", (cols-ansi.StringWidth(l))/2)+b.d.Paint(theme.Muted, l))
+	}
+	return out
 }
 
 // tableDo does what a key of the table asks for; false: it is none.

@@ -84,6 +84,37 @@ func labelled(d *desk.Desk, label string, width, cols int, body string, role the
 	return out
 }
 
+// columns puts a list and what is said of its row in hand beside each other,
+// below an empty line; what is said takes that line too where it needs it.
+func (b *bench) columns(list []string, wide int, said []string, cols, rows int) []string {
+	list = append([]string{""}, list...)
+	if len(said) < rows {
+		said = append([]string{""}, said...)
+	}
+	said = b.cropped(said, "", cols, rows)
+	for i := range list {
+		if i < len(said) && said[i] != "" {
+			list[i] = desk.Fit(list[i], wide) + said[i]
+		}
+	}
+	return list
+}
+
+// cropped is as many of the lines as there is room for; where some are left
+// out, the last says how many, and which key gives them room.
+func (b *bench) cropped(lines []string, indent string, cols, rows int) []string {
+	if len(lines) <= rows || rows < 2 {
+		return lines
+	}
+	d, left := b.d, len(lines)-rows+1
+	says := d.Tell(text.MoreWordsAlone, left)
+	if !b.alone && b.room != wordsOnly {
+		a, _ := d.Keys.Find(keys.Room)
+		says = d.Tell(text.MoreWords, left, a.Short())
+	}
+	return append(lines[:rows-1:rows-1], desk.Clip(indent+d.Paint(theme.Muted, says), cols))
+}
+
 // offer is an action that is possible now.
 func offer(id keys.ID) desk.Offer { return desk.Offer{ID: id} }
 

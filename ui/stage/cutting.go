@@ -9,6 +9,7 @@ import (
 
 	"chalkfold/measure"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/outlet"
 	"chalkfold/ui/text"
@@ -62,6 +63,16 @@ func (s *Cut) into() string {
 		return filepath.Dir(p)
 	}
 	return "."
+}
+
+// place is the folder as it is shown.
+func (s *Cut) place() string {
+	if s.into() == "." {
+		if dir, err := os.Getwd(); err == nil {
+			return files.Shown(dir)
+		}
+	}
+	return files.Shown(s.into())
 }
 
 // why is why nothing can be written, empty if it can.
@@ -196,7 +207,7 @@ func (s *Cut) Hear(a desk.Answer) desk.Ask {
 	}
 	done, warn := 0, ""
 	for _, r := range w.results {
-		s.said = append(s.said, r.Says())
+		s.said = append(s.said, files.Shown(r.Says()))
 		switch {
 		case r.Err == nil:
 			done++
@@ -212,9 +223,9 @@ func (s *Cut) Hear(a desk.Answer) desk.Ask {
 	}
 	s.next = s.then(w.results)
 	if done == 1 {
-		return desk.Ask{Say: s.d.Tell(text.CutDoneOne, w.folder)}
+		return desk.Ask{Say: s.d.Tell(text.CutDoneOne, files.Shown(w.folder))}
 	}
-	return desk.Ask{Say: s.d.Tell(text.CutDone, w.folder, done)}
+	return desk.Ask{Say: s.d.Tell(text.CutDone, files.Shown(w.folder), done)}
 }
 
 // then says what to do with what was written.
@@ -262,7 +273,7 @@ func (s *Cut) words(cols, rows int) ([]string, string) {
 	for i := from; i < to; i++ {
 		out = append(out, s.line(i, formats[i], cols))
 	}
-	return append(out, foot...), title + "  " + d.Paint(theme.Muted, d.Plain(s.into()))
+	return append(out, foot...), title + "  " + d.Paint(theme.Muted, d.Plain(s.place()))
 }
 
 // line is one format: ticked or not, and what it is for.
@@ -275,7 +286,7 @@ func (s *Cut) line(i int, f outlet.Format, cols int) string {
 	if says := s.d.Trade(f.Says); ansi.StringWidth(line+says) <= cols {
 		line += says
 	} else {
-		line += shortTitle(says, cols-ansi.StringWidth(line))
+		line += desk.Brief(says, cols-ansi.StringWidth(line))
 	}
 	if i == s.at {
 		return s.d.Paint(theme.Title, desk.Clip(line, cols))

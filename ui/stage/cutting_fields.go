@@ -7,6 +7,7 @@ import (
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/outlet"
 	"chalkfold/ui/session"
@@ -59,7 +60,7 @@ func (s *Cut) textOf(e entry) string {
 	l := s.printed[0]
 	switch e {
 	case folderEntry:
-		return s.into()
+		return s.place()
 	case alongEntry:
 		l = s.printed[1]
 	}
@@ -100,7 +101,7 @@ func (s *Cut) inEntry(id keys.ID) desk.Ask {
 func (s *Cut) accept() desk.Ask {
 	typed := strings.TrimSpace(s.field.string())
 	if s.typing == folderEntry {
-		s.folder = typed
+		s.folder = files.Expand(typed)
 		return desk.Ask{}
 	}
 	was := s.printed

@@ -277,7 +277,7 @@ func (s *Draft) words(cols, rows int) ([]string, string) {
 	room := max(rows-len(out), 1)
 	s.scroll = max(0, min(s.scroll, len(body)-room))
 	out = append(out, body[s.scroll:]...)
-	return append(out, s.list(rows-len(out), cols)...), title[0] + "   " + s.short(st)
+	return append(out, s.list(rows-len(out), cols)...), s.caption(st, cols)
 }
 
 // title is the step's number, piece and name, on two lines where one is too
@@ -317,9 +317,28 @@ func (s *Draft) list(rows, cols int) []string {
 		if i == s.at()-1 {
 			role = theme.Title
 		}
-		out = append(out, d.Paint(role, desk.Clip(line, cols)))
+		out = append(out, d.Paint(role, desk.Brief(line, cols)))
 	}
 	return out
+}
+
+// caption is what cannot be done without while the table has the screen: the
+// title, what to do and the sum.
+func (s *Draft) caption(st pattern.Step, cols int) string {
+	const label, most = 5, 3
+	out := s.title(st, cols)
+	do := labelled(s.d, s.d.Tell(text.DraftDo), label, cols, s.short(st), theme.Text)
+	if len(s.heard) > 0 {
+		do = nil
+		for _, l := range s.heard {
+			do = append(do, labelled(s.d, "", label, cols, l, theme.Ok)...)
+		}
+	}
+	out = append(out, do[:min(len(do), most)]...)
+	if sum := st.Sum.Sum(s.d.Unit()); sum != "" {
+		out = append(out, labelled(s.d, s.d.Tell(text.DraftSum), label, cols, s.d.Trade(sum)+" "+s.d.Unit().String(), theme.Title)...)
+	}
+	return strings.Join(out, "\n")
 }
 
 func (s *Draft) short(st pattern.Step) string {

@@ -30,7 +30,7 @@ func (s *Draft) question() bool {
 	if !ok || !s.first || s.done[st.ID] {
 		return false
 	}
-	s.hidden = s.put(func() (lesson.Question, bool) { return lesson.Ask(s.d.Sheet(), st.ID) }, s.title(st, sharedColumns)...)
+	s.hidden = s.put(func() (lesson.Question, bool) { return lesson.Ask(s.d.Sheet(), st.ID) }, func(cols int) []string { return s.title(st, cols) })
 	return s.hidden
 }
 

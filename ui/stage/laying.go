@@ -287,6 +287,7 @@ func (s *Lay) View(r desk.Rect) []string {
 	if s.ready() {
 		sc.Cloth = s.onCloth()
 	}
+	s.reads = s.entry != noLayEntry || s.aside.widths != nil || s.aside.fit != nil
 	return s.compose(r, 9, s.words, sc)
 }
 

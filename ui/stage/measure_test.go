@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"chalkfold/measure"
+	"chalkfold/pattern/workroom"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 )
@@ -71,7 +72,7 @@ func TestTheOtherUnitIsTakenOfWhatIsTypedAndOfADoubt(t *testing.T) {
 	u.do("clear")
 	u.types("72")
 	u.do(keys.Accept, "field-up")
-	require.Contains(t, u.screen(), "Meant as 72 cm")
+	require.Contains(t, u.screen(), "F4 takes it so")
 	u.do(keys.OtherUnit)
 	require.Equal(t, "28 3/8", waist(u.d))
 }
@@ -181,4 +182,21 @@ func TestEscLeavesTheFieldAndTheDigitReturns(t *testing.T) {
 	require.Equal(t, "29", waist(u.d), "what can be read is accepted")
 	u.do("measure")
 	require.True(t, m.Typing())
+}
+
+// No title is cut so that what is left of it is that of another row, and none
+// of a measure is cut at all.
+func TestTitlesOfRowsAreWhole(t *testing.T) {
+	for _, x := range measure.All() {
+		name := capital(plainName(x))
+		require.Equal(t, name, shortTitle(name, titleCells-1))
+	}
+	for _, g := range workroom.Garments() {
+		seen := map[string]bool{}
+		for _, c := range workroom.Choices(g.ID) {
+			short := shortTitle(c.Title, choiceCells-1)
+			require.False(t, seen[short], c.Title)
+			seen[short] = true
+		}
+	}
 }

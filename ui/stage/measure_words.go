@@ -28,16 +28,7 @@ func (m *Measure) words(cols, rows int) ([]string, string) {
 		return m.stacked(cols, rows), m.caption()
 	}
 	list := m.list(listCells, rows-1)
-	said := m.explain(right, rows-1)
-	out := []string{""}
-	for i := range list {
-		line := desk.Fit(list[i], listCells+explainGap)
-		if i < len(said) {
-			line += said[i]
-		}
-		out = append(out, line)
-	}
-	return out, m.caption()
+	return m.columns(list, listCells+explainGap, m.explain(right, rows-1), right, rows), m.caption()
 }
 
 func (m *Measure) stacked(cols, rows int) []string {
@@ -55,7 +46,7 @@ func (m *Measure) stacked(cols, rows int) []string {
 	} else {
 		out = append(out, "")
 	}
-	for _, l := range m.explain(cols-1, low) {
+	for _, l := range m.cropped(m.explain(cols-1, low), "", cols-1, low) {
 		out = append(out, " "+l)
 	}
 	return out
@@ -186,10 +177,11 @@ func (m *Measure) explain(cols, rows int) []string {
 	}
 	if doubt, doubted := m.doubts[x.ID]; doubted && !m.form.dirty() {
 		add(theme.Warn, "! "+d.Trade(doubt.Says.In(d.Unit())))
+		settle := d.Tell(text.DoubtKeys, m.key(againID))
 		if doubt.HasOther {
-			add(theme.Text, d.Tell(text.MeasureMeantAs, doubt.Unit.Say(doubt.InOther)))
+			settle = d.Tell(text.DoubtOther, m.key(keys.OtherUnit)) + " " + settle
 		}
-		add(theme.Muted, d.Tell(text.DoubtKeys, m.key(againID)))
+		add(theme.Muted, settle)
 	}
 	if why := refused(d, m.scene(desk.Rect{}).Sheet); why != "" {
 		add(theme.Warn, "! "+why)

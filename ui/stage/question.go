@@ -16,7 +16,7 @@ import (
 type asking struct {
 	open  bool
 	q     lesson.Question
-	title []string // what stands above it
+	title func(cols int) []string // what stands above it
 	field field
 	point bool     // the cross-hair answers; false: the field
 	still bool     // the cross-hair was not moved since it was judged
@@ -30,7 +30,7 @@ type asking struct {
 }
 
 // put asks a question, if there is one to ask.
-func (b *bench) put(again func() (lesson.Question, bool), title ...string) bool {
+func (b *bench) put(again func() (lesson.Question, bool), title func(cols int) []string) bool {
 	q, ok := again()
 	b.scroll = 0
 	b.eye.Hair = false
@@ -267,7 +267,10 @@ func (b *bench) askWords(cols, rows int) ([]string, string) {
 	if a.point {
 		caption = " " + d.Paint(theme.Accent, b.hairSays())
 	}
-	head := a.title
+	var head []string
+	if a.title != nil {
+		head = a.title(cols)
+	}
 	if rows >= len(body)+len(head)+2 {
 		head = append(append([]string{""}, head...), "")
 	}

@@ -71,7 +71,7 @@ func (b *bench) Study(r desk.Running) {
 	case page.Show.What == lesson.OfNotes:
 		b.putNote()
 	case page.Asks():
-		b.put(func() (lesson.Question, bool) { return page.Question(b.d.Sheet()) })
+		b.put(func() (lesson.Question, bool) { return page.Question(b.d.Sheet()) }, nil)
 	}
 }
 

@@ -31,7 +31,7 @@ func (s *Draft) Study(r desk.Running) {
 		s.step = len(steps)
 	}
 	if st, ok := s.current(); ok && s.ask.open && show.What == lesson.OfStep {
-		s.ask.title = s.title(st, sharedColumns)
+		s.ask.title = func(cols int) []string { return s.title(st, cols) }
 	}
 }
 

@@ -1,6 +1,7 @@
 package stage
 
 import (
+	"slices"
 	"strconv"
 
 	"chalkfold/pattern"
@@ -77,7 +78,21 @@ func (s *Style) used(sheet *pattern.Sheet) []pattern.Choice {
 			kept = append(kept, c)
 		}
 	}
-	return append(out, kept...)
+	return grouped(append(out, kept...))
+}
+
+// grouped puts the choices of one group together, so that its heading stands
+// once: the groups in the order in which they first come, in each the choices
+// as they came.
+func grouped(all []pattern.Choice) []pattern.Choice {
+	place := map[string]int{}
+	for _, c := range all {
+		if _, ok := place[c.Group]; !ok {
+			place[c.Group] = len(place)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b pattern.Choice) int { return place[a.Group] - place[b.Group] })
+	return all
 }
 
 // stored is the text of a row: as she typed it, or of what is usual what the

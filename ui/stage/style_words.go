@@ -27,21 +27,12 @@ func (s *Style) words(cols, rows int) ([]string, string) {
 		}
 		out = append(out, s.list(cols, rows-low-len(out)-1)...)
 		out = append(out, "")
-		for _, l := range s.explain(cols-1, low) {
+		for _, l := range s.cropped(s.explain(cols-1, low), "", cols-1, low) {
 			out = append(out, " "+l)
 		}
 		return out, s.caption()
 	}
-	list, said := s.list(choiceList, rows-1), s.explain(right, rows-1)
-	out := []string{""}
-	for i := range list {
-		line := desk.Fit(list[i], choiceList+explainGap)
-		if i < len(said) {
-			line += said[i]
-		}
-		out = append(out, line)
-	}
-	return out, s.caption()
+	return s.columns(s.list(choiceList, rows-1), choiceList+explainGap, s.explain(right, rows-1), right, rows), s.caption()
 }
 
 // list shows the rows, a heading before each group.
@@ -63,6 +54,9 @@ func (s *Style) list(cols, lines int) []string {
 		all = append(all, entry{row: i})
 	}
 	from, to := window(at, len(all), max(lines, 1))
+	if to < len(all) && to-1 > at && all[to-1].row < 0 {
+		to-- // a heading with nothing under it
+	}
 	var out []string
 	for _, e := range all[from:to] {
 		if e.row < 0 {

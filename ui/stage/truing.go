@@ -3,6 +3,8 @@ package stage
 import (
 	"strconv"
 
+	"github.com/charmbracelet/x/ansi"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/ui/desk"
@@ -156,6 +158,12 @@ func (s *True) goThere() desk.Ask {
 		return desk.Ask{Say: s.d.Tell(text.TrueNothing)}
 	}
 	s.zoomTo(s.seen.Near(f.Where))
+	if s.alone { // the place is on the table, which is out of sight
+		s.room = tableOnly
+		if s.eye.Fits() {
+			s.room = shared
+		}
+	}
 	return desk.Ask{Say: s.where(f)}
 }
 
@@ -317,11 +325,21 @@ func (s *True) line(i, cols int) string {
 	default:
 		word = d.Paint(theme.Muted, word)
 	}
-	title := desk.Fit(d.Trade(f.Title), min(26, max(cols/2, 10)))
+	wide := s.titles(cols)
+	title := desk.Fit(d.Trade(f.Title), wide)
 	if i == s.at {
 		title = d.Paint(theme.Selected, title)
 	}
-	return marker(i == s.at) + " " + word + title + "  " + d.Paint(theme.Muted, d.Trade(f.Says.In(d.Unit())))
+	return marker(i == s.at) + " " + word + title + "  " + d.Paint(theme.Muted, desk.Brief(d.Trade(f.Says.In(d.Unit())), cols-2-7-wide-2))
+}
+
+// titles is how wide the column of titles is.
+func (s *True) titles(cols int) int {
+	wide := 0
+	for _, r := range s.rows {
+		wide = max(wide, ansi.StringWidth(s.d.Trade(s.sheet().Findings[r].Title)))
+	}
+	return min(wide, max(cols/2, 10))
 }
 
 // explain is the finding in hand: what it says, got and want, where, cure.

@@ -64,7 +64,7 @@ func (s *True) spoil(id string) bool {
 	s.eye = s.eye.Fit()
 	s.eye.Hair = false
 	if s.ask.open {
-		s.ask.title = s.faultHead(sharedColumns)
+		s.ask.title = s.faultHead
 	}
 	return true
 }

@@ -9,6 +9,7 @@ const (
 	StageLay     ID = "Lay"
 	StageCut     ID = "Cut"
 	NoClient     ID = "no client"
+	Nobody       ID = "nobody"
 	Unnamed      ID = "unnamed"
 )
 
@@ -34,6 +35,8 @@ const (
 	Copied          ID = "Copied, and written to {1}."
 	ManyChanges     ID = "{1} later steps follow."
 	OneChange       ID = "1 later step follows."
+	MoreWords       ID = "{1} more lines: {2}"
+	MoreWordsAlone  ID = "{1} more lines"
 	StageUnknownKey ID = "That key does nothing here. F1 shows what does."
 )
 

@@ -8,6 +8,7 @@ const (
 	ReadHow      ID = "Up and Down read on, Esc goes back."
 	NotAtStage   ID = "go to {1} first"
 	NotAtPlace   ID = "only {1}"
+	HelpMoreOne  ID = "1 more line below"
 	HelpMore     ID = "{1} more lines below"
 	StartSampled ID = "The sample client. Change what you like."
 	StartBegun   ID = "A new client. Type the first number."

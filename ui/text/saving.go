@@ -6,9 +6,11 @@ const (
 	SavedSame        ID = "{1} holds this already."
 	SaveTitle        ID = "Save as"
 	SaveWhere        ID = "Save in {1} as"
-	SaveNotDone      ID = "Not saved: {1}."
 	SaveKept         ID = "The work is kept here and in a rescue copy."
-	SaveOtherPlace   ID = "Save in {1} instead"
+	SaveFailed       ID = "Not saved"
+	SaveOtherPlace   ID = "Save it as {1}"
+	SaveOtherName    ID = "Save in another place or under another name"
+	SaveAgain        ID = "Try again"
 	SaveNameFirst    ID = "Give the file a name."
 	OverwriteTitle   ID = "There is a file of that name"
 	OverwriteSays    ID = "{1} holds other work, of {2}."
@@ -27,6 +29,7 @@ const (
 // Opening.
 const (
 	OpenTitle      ID = "Open"
+	SeeAbove       ID = "That did not work; why is said above."
 	OpenHere       ID = "Folder {1}"
 	OpenRecent     ID = "Clients worked on last"
 	OpenFolders    ID = "Folders and files"

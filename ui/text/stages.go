@@ -14,7 +14,6 @@ const (
 	MeasureSlip       ID = "Slip: {1}"
 	MeasureEquals     ID = "= {1}"
 	MeasureDoubt      ID = "{1}: outside what was measured on women ({2} to {3})."
-	MeasureMeantAs    ID = "Meant as {1}? F4 takes it so; leaving it is fine too."
 	MeasureKept       ID = "Kept as typed. Measure again when you can."
 	MeasureConfirmed  ID = "measured again"
 	MeasureConfirm    ID = "I measured again"

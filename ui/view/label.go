@@ -179,7 +179,7 @@ func (v View) level(c *canvas.Canvas, l lying, down float64, text string, pen ca
 			col -= n + 1
 		}
 	} else {
-		col -= n / 2
+		col = max(min(col-n/2, v.cols-n), 0) // at the end of the table too
 		if far {
 			row++
 		} else {
