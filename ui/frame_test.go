@@ -47,7 +47,7 @@ func TestLineOneSaysWhereSheIs(t *testing.T) {
 	require.True(t, strings.HasSuffix(s.lines()[0], "Learner Four   in"), s.lines()[0])
 	require.Equal(t, 80, len(s.lines()[0]))
 	s.send(tea.WindowSizeMsg{Width: 60, Height: 20})
-	require.Equal(t, "1 Measure 2 Style [3 Draft] 4 True 5 Lay 6 Cut Learner    in", s.lines()[0])
+	require.Equal(t, "1 Measure 2 Style [3 Draft] 4 True 5 Lay 6 Cut  Learner   in", s.lines()[0])
 }
 
 func TestFooterEndsInHelp(t *testing.T) {

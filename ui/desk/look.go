@@ -101,7 +101,7 @@ func Brief(words string, width int) string {
 		return Clip(words, width)
 	}
 	cut := ansi.Truncate(words, width-len(dots), "")
-	if at := strings.LastIndexByte(cut, ' '); at > len(cut)/2 {
+	if at := strings.LastIndexByte(cut, ' '); at > 0 && 2*ansi.StringWidth(cut[:at]) > width/2 {
 		end := ""
 		if strings.Contains(cut, "\x1b") {
 			end = ansi.ResetStyle

@@ -106,3 +106,15 @@ func TestFolderAndRemove(t *testing.T) {
 	require.NoError(t, Remove(file))
 	require.Error(t, Remove(filepath.Dir(deep)), "a folder with something in it stays")
 }
+
+// What is shown with ~ is read back as it was, and nothing else is touched.
+func TestShown(t *testing.T) {
+	t.Setenv("HOME", "/home/anna")
+	t.Setenv("USERPROFILE", "/home/anna")
+	for path, want := range map[string]string{
+		"/home/anna/clients/four.toml": "~/clients/four.toml", "/home/anna": "~", "/home/annabel/x": "/home/annabel/x", "/etc": "/etc", "": "", "x/home/anna": "x/home/anna",
+	} {
+		require.Equal(t, want, Shown(path))
+		require.Equal(t, path, Expand(want))
+	}
+}
