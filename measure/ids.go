@@ -44,5 +44,7 @@ const (
 	ThighGirth           ID = "thigh_girth"
 	HeadGirth            ID = "head_girth"
 	SideWaistLength      ID = "side_waist_length"
+	FrontWaistArc        ID = "front_waist_arc"
+	FrontHipArc          ID = "front_hip_arc"
 	StepLength           ID = "step_length"
 )

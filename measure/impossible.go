@@ -16,6 +16,8 @@ var orders = []within{
 	{AcrossShoulders, BustGirth, 1, "a width is less than the whole girth"},
 	{AcrossBack, BustGirth, 1, "a width is less than the whole girth"},
 	{AcrossFront, BustGirth, 1, "a width is less than the whole girth"},
+	{FrontWaistArc, WaistGirth, 1, "the front is a part of the whole"},
+	{FrontHipArc, HipGirth, 1, "the front is a part of the whole"},
 	{BustPointDistance, BustGirth, 0.5, "both bust points lie in the front half"},
 	{SideNeckToBustPoint, SideNeckToWaist, 1, "the bust lies above the waist"},
 	{ArmscyeDepth, BackNeckToWaist, 1, "the armpit lies above the waist"},

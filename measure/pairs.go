@@ -41,6 +41,16 @@ var pairs = []pair{
 		"Top hip {say} is smaller than waist {say}: it lies lower, where she is mostly wider.",
 	},
 	{
+		[]ID{FrontWaistArc, WaistGirth},
+		func(at []Length) bool { return at[0] >= 0.40*at[1] && at[0] <= 0.62*at[1] },
+		"Front waist arc {say} beside waist {say}: mostly it is about half.",
+	},
+	{
+		[]ID{FrontHipArc, HipGirth},
+		func(at []Length) bool { return at[0] >= 0.38*at[1] && at[0] <= 0.60*at[1] },
+		"Front hip arc {say} beside hip {say}: mostly it is about half.",
+	},
+	{
 		[]ID{NeckBaseGirth, AcrossShoulders},
 		func(at []Length) bool { return at[0] >= 0.80*at[1] && at[0] <= 1.15*at[1] },
 		"Neck base {say} and across shoulders {say}: the two are mostly about alike.",

@@ -35,6 +35,14 @@ var girthRows = []Measurement{
 		NeededFor: forDress,
 	},
 	{
+		ID: FrontWaistArc, Term: "front waist arc", Short: "front waist arc", Group: groupGirths,
+		Plain:     "Front of the waist, from side to side",
+		Landmarks: "side line to side line over the belly, along the waist string",
+		How:       "Mark the side lines first, half an inch (1 cm) behind the middle of the armpit. The back is what is left of the waist.",
+		Slip:      "Started at the hip bone in place of the side line.",
+		UsefulFor: forDress,
+	},
+	{
 		ID: TopHipGirth, Term: "top hip girth", Standard: "ISO 8559-1:2017 5.3.12", Short: "top hip", Group: groupGirths,
 		Plain:     "High hip, all round",
 		Landmarks: "midway between the waist and the hip line",
@@ -50,5 +58,13 @@ var girthRows = []Measurement{
 		Slip:      "Taken too high.",
 		Low:       86.7 * Centimetre, High: 120.6 * Centimetre, RangeSource: survey,
 		NeededFor: forDress,
+	},
+	{
+		ID: FrontHipArc, Term: "front hip arc", Short: "front hip arc", Group: groupGirths,
+		Plain:     "Front of the hip, from side to side",
+		Landmarks: "side line to side line over the front, level with the hip line",
+		How:       "Let the side lines of the waist run straight down. The back is what is left of the hip.",
+		Slip:      "Taken where the belly stands out, above the hip line.",
+		UsefulFor: forDress,
 	},
 }

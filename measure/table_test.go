@@ -16,7 +16,8 @@ neck_base_girth, shoulder_length, shoulder_drop, across_shoulders, across_back, 
 front_neck_to_waist, side_neck_to_bust_point, side_neck_to_waist, back_neck_to_bust_point, front_neck_to_bust_point,
 bust_point_distance, armscye_depth, armscye_girth, waist_to_hip, waist_to_knee, waist_to_floor, back_neck_to_floor,
 body_rise, upper_arm_girth, elbow_girth, wrist_girth, arm_length, shoulder_to_elbow, back_neck_to_wrist, hand_girth,
-thigh_girth, head_girth, side_waist_length, step_length, shoulder_to_waist_back, shoulder_to_waist_front`
+thigh_girth, head_girth, side_waist_length, step_length, shoulder_to_waist_back, shoulder_to_waist_front,
+front_waist_arc, front_hip_arc`
 
 func TestTableHoldsTheContract(t *testing.T) {
 	var want []ID
@@ -75,7 +76,7 @@ func TestTheDressNeeds(t *testing.T) {
 		SideNeckToWaist, SideNeckToBustPoint, BustPointDistance, AcrossFront, AcrossBack, WaistToKnee,
 	}, needs)
 	require.ElementsMatch(t, []ID{
-		Height, UpperChestGirth, UpperArmGirth, ShoulderLength, ArmscyeGirth, TopHipGirth, HeadGirth, WaistToFloor, StepLength,
+		Height, UpperChestGirth, UpperArmGirth, ShoulderLength, ArmscyeGirth, TopHipGirth, HeadGirth, WaistToFloor, StepLength, FrontWaistArc, FrontHipArc,
 	}, helps)
 }
 

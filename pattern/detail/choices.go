@@ -16,7 +16,7 @@ var (
 func choices() choiceList {
 	var all choiceList
 	for _, part := range [][]pattern.Choice{
-		shapeChoices, shareChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
+		shapeChoices, shareChoices, figureChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
 		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices,
 	} {

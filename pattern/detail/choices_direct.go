@@ -41,6 +41,11 @@ func directDepth(k pattern.Known) pattern.Default {
 		Value: pattern.LengthValue(work.Result()), Sum: work, Proposed: !own,
 		Because: measure.Tell("Her side length is counted up from the waist; what is left above it is the armhole."),
 	}
+	if HasSleeve(k) {
+		work = work.Plus(measure.Of("for the sleeve", sleevedLower))
+		d.Value, d.Sum = pattern.LengthValue(work.Result()), work
+		d.Because = measure.Tell("The underarm of a dress with sleeves lies {} lower than her side length says: {}.", sleevedLower, work.Result())
+	}
 	if !k.Has(append(shoulderNeeds(k), measure.BustGirth, measure.UpperChestGirth, measure.AcrossFront, measure.AcrossBack)...) {
 		return d
 	}

@@ -48,6 +48,8 @@ func Walking(k pattern.Known) (rule.Walk, bool) {
 	} else {
 		return rule.Walk{}, false
 	}
+	heel := k.Length("heel_height")
+	w.Leg, w.Hem = w.Leg+heel, w.Hem+heel
 	hip := rule.HipWidth(k).Result()
 	w.HipGirth = 4 * hip
 	w.HemGirth = 4 * (hip - HemNarrower(k))

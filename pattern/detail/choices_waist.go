@@ -10,7 +10,7 @@ var waistNeeds = []measure.ID{
 	measure.BustGirth, measure.WaistGirth, measure.BackNeckToWaist, measure.SideNeckToWaist, measure.SideNeckToBustPoint,
 }
 
-var waistAfter = []pattern.ChoiceID{"waist_shaping", "panel_seam", "ease_bust", "ease_waist", "side_waist_limit"}
+var waistAfter = []pattern.ChoiceID{"waist_shaping", "panel_seam", "ease_bust", "ease_waist", "side_waist_limit", "large_cup", "armhole_depth"}
 
 // waistChoices say how the waist is shaped besides the side seam.
 var waistChoices = []pattern.Choice{

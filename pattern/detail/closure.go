@@ -61,8 +61,8 @@ func zipDefault(k pattern.Known) (pattern.Default, bool) {
 		if s, _ := k.Setting("armhole_depth"); !s.Known() {
 			return pattern.Default{Waits: s.Default.Waits}, true
 		}
-		u := geom.Point{X: rule.BustWidth(k).Result().MM(), Y: k.Length("armhole_depth").MM()}
-		w := geom.Point{X: rule.WaistWidth(k).Result().MM(), Y: rule.BackWaist(k).Result().MM()}
+		u := geom.Point{X: rule.BustWidthOf(k, true).Result().MM(), Y: k.Length("armhole_depth").MM()}
+		w := geom.Point{X: rule.WaistWidthOf(k, true).Result().MM(), Y: rule.BackWaist(k).Result().MM()}
 		long := sideZipLong(u.Dist(w), SideZipStart(k))
 		return pattern.Default{
 			Value: pattern.LengthValue(rule.ZipFor(long)), Sum: measure.Drawn("side opening", long),

@@ -23,6 +23,7 @@ type DartIn struct {
 	Below           measure.Length // along the side from the underarm
 	TipBack         measure.Length
 	Intake          measure.Length
+	Swings          bool // the seam swings: true the legs however little the sides differ
 }
 
 // trueBeyond: sides that differ by more are trued at the lower leg.
@@ -63,7 +64,7 @@ func (in DartIn) Untrued() SideDart {
 // sides differ.
 func (in DartIn) Draw() SideDart {
 	d := in.Untrued()
-	if math.Abs(in.Difference(d)) > trueBeyond {
+	if math.Abs(in.Difference(d)) > trueBeyond || in.Swings {
 		if p, ok := circles(d.Tip, d.Tip.Dist(d.Upper), in.Waist, in.BackSide-in.Underarm.Dist(d.Upper), d.Lower); ok {
 			d.Lower, d.Trued = p, true
 			d.Intake = measure.Length(d.Upper.Dist(d.Lower))

@@ -45,6 +45,7 @@ type Bust struct {
 	Upper, Lower         geom.Point // where the side dart's legs meet the seam
 	Left                 float64    // of the shoulder, from the neck point on
 	FrenchRise, NeckFrom measure.Length
+	Swings               bool // as of DartIn
 }
 
 // Angle is what the side dart opens at the bust point, radians.
@@ -69,7 +70,7 @@ func (b Bust) AtBust(intake measure.Length, backSide float64) Bust {
 	r := b.Point.Dist(b.Upper)
 	b.Lower = b.Point.Add(b.Point.To(b.Upper).Turn(2 * chord(intake.MM()/(2*r))))
 	off := b.Underarm.Dist(b.Upper) + b.Lower.Dist(b.Waist) - backSide
-	if math.Abs(off) > trueBeyond {
+	if math.Abs(off) > trueBeyond || b.Swings {
 		if p, ok := circles(b.Point, r, b.Waist, backSide-b.Underarm.Dist(b.Upper), b.Lower); ok {
 			b.Lower = p
 		}

@@ -71,7 +71,7 @@ func UnderarmLevel(k pattern.Known, depth measure.Length, back bool) measure.Len
 	if back || !rule.Direct(k) || !k.Has(measure.SideNeckToWaist, measure.BackNeckToWaist) {
 		return depth
 	}
-	return depth + rule.FrontLower(k).Result() - rule.DartIntake(k).Result()
+	return depth + rule.FrontSurplus(k).Result() - rule.DartIntake(k).Result()
 }
 
 // shoulderNeeds are what the shoulder of the draft rests on.

@@ -19,8 +19,12 @@ func MeasuredShoulder(k pattern.Known, back bool) Shoulder {
 	if rule.Direct(k) {
 		return directShoulder(k, shift, k.Length("shoulder_inset"), k.Length("neck_widening"), back)
 	}
-	return NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop),
+	s := NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop),
 		shift, k.Length("shoulder_inset"), k.Length("neck_widening"))
+	if ease := k.Length("back_shoulder_ease"); back && ease > 0 {
+		s.End = s.End.Add(s.Dir.Scale(ease.MM()))
+	}
+	return s
 }
 
 // MeasuredArmhole is the armhole of one piece and its middle, for a shoulder
@@ -40,9 +44,11 @@ func MeasuredDart(k pattern.Known, below measure.Length) DartIn {
 	u := geom.Point{X: rule.BustWidthOf(k, false).Result().MM(), Y: k.Length("armhole_depth").MM()}
 	intake := rule.DartIntake(k).Result()
 	waist := geom.Point{X: rule.WaistWidthOf(k, false).Result().MM(), Y: rule.BackWaist(k).Result().MM()}
+	backU := geom.Point{X: rule.BustWidthOf(k, true).Result().MM(), Y: u.Y}
+	backW := geom.Point{X: rule.WaistWidthOf(k, true).Result().MM(), Y: waist.Y}
 	return DartIn{
-		Underarm: u, Waist: waist.Add(geom.Vector{Y: intake.MM()}), BackSide: u.Dist(waist),
+		Underarm: u, Waist: waist.Add(geom.Vector{Y: intake.MM()}), BackSide: backU.Dist(backW),
 		Bust:  geom.Point{X: k.Body(measure.BustPointDistance).MM() / 2, Y: rule.BustLevel(k).MM()},
-		Below: below, TipBack: k.Length("dart_tip_back"), Intake: intake,
+		Below: below, TipBack: k.Length("dart_tip_back"), Intake: intake, Swings: rule.SeamSwings(k) != 0,
 	}
 }

@@ -27,7 +27,13 @@ const inch = 25.4
 // would sew as points at waist and hip. Lengths and named points stay on the
 // straight figure.
 func DrawnSide(upper, waist, hip geom.Point, below ...geom.Point) geom.Path {
-	curve := hipCurve(waist, hip)
+	return SideLetOut(0, upper, waist, hip, below...)
+}
+
+// SideLetOut is the same with the side let out half way between waist and hip,
+// over a high hip.
+func SideLetOut(more measure.Length, upper, waist, hip geom.Point, below ...geom.Point) geom.Path {
+	curve := letOut(hipCurve(waist, hip), more)
 	tail := append([]geom.Point{hip}, below...)
 	if upper.Dist(waist) <= 0.5*inch || curve.Length() <= 0.5*inch {
 		return geom.Lines(upper, waist).Then(curve).Then(geom.Lines(tail...))
@@ -38,6 +44,17 @@ func DrawnSide(upper, waist, hip geom.Point, below ...geom.Point) geom.Path {
 	q := rest.Start()
 	rounded := geom.Curve(p, p.Add(down.Scale(inch/3)), q.Add(rest.StartTangent().Scale(-inch/3)), q)
 	return geom.Lines(upper, p).Then(geom.Path{rounded}).Then(rest).Then(geom.Lines(tail...))
+}
+
+// letOut moves the first handle of the hip curve out, so that its middle lies
+// farther out by as much as is wanted and it still arrives upright at the hip.
+// Where it was straight it becomes a curve.
+func letOut(curve geom.Path, more measure.Length) geom.Path {
+	if more <= 0 || len(curve) != 1 {
+		return curve
+	}
+	s := curve[0]
+	return geom.Path{geom.Curve(s.A, s.B.Add(geom.Vector{X: more.MM() * 8 / 3}), s.C, s.D)}
 }
 
 // StraightSide is the side on the straight figure.

@@ -60,13 +60,16 @@ func directLevels() bench.Step {
 		Choices: []pattern.ChoiceID{"length"},
 		Draw: func(p *bench.Pen) {
 			lower := rule.FrontLower(p.K).Result()
-			if surplusImpossible(p, lower) {
+			if surplusImpossible(p, rule.FrontSurplus(p.K).Result()) {
 				return
 			}
 			front := measure.Measured("front length", p.K.Body(measure.SideNeckToWaist))
+			if more := rule.Levelled(p.K); more != 0 {
+				front = front.Plus(measure.Of("for the side", more))
+			}
 			waist := p.Sum(front)
 			p.Because(rule.DartIntakeWhy(p.K))
-			hip, hem := waist+p.K.Body(measure.WaistToHip), p.K.Length("length")+lower
+			hip, hem := waist+p.K.Body(measure.WaistToHip), p.K.Length("length")+lower-raised(p.K, theFront)
 			p.Do("Rule the fold and the top line square to it. Down the fold mark the waist at {}, the hip at {} and the hem at {}.", waist, hip, hem)
 			p.Slip(rule.BackWaist(p.K), "That is the waist of the back. The front runs over the bust to its own.")
 			p.Slip(front.Minus(measure.Of("nape", rule.NapeDrop)), "The front length starts at the side of the neck, on the top line; nothing is taken off.")

@@ -206,6 +206,10 @@ func frontLevels() bench.Step {
 			}
 			d := p.Sum(rule.DartIntake(p.K))
 			p.Because(rule.DartIntakeWhy(p.K))
+			if rule.Levelled(p.K) != 0 {
+				d = p.Sum(rule.FrontLower(p.K))
+				p.Rule("No dart. The side seam swings, so the front is {} lower: then its side is as long as the back's.", d)
+			}
 			waist, hip, hem := rule.BackWaist(p.K).Result()+d, rule.BackHip(p.K).Result()+d, p.K.Length("length")+d-raised(p.K, theFront)
 			p.Do("Rule the fold and the top line square to it. Down the fold mark the waist at {}, the hip at {} and the hem at {}: each {} lower than on the back.", waist, hip, hem, d)
 			p.Slip(measure.Measured("front length", p.K.Body(measure.SideNeckToWaist)).Minus(measure.Measured("back length", p.K.Body(measure.BackNeckToWaist))),
@@ -285,7 +289,7 @@ func side(k pattern.Known, upper, waist, hip geom.Point, below ...geom.Point) ge
 	if k.Pick("side_shape") == "straight" {
 		return detail.StraightSide(append([]geom.Point{upper, waist, hip}, below...)...)
 	}
-	return detail.DrawnSide(upper, waist, hip, below...)
+	return detail.SideLetOut(k.Length("high_hip_out"), upper, waist, hip, below...)
 }
 
 func opening() bench.Step {

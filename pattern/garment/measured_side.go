@@ -62,6 +62,7 @@ func waist(h half) bench.Step {
 				})
 				return
 			}
+			arcReads(p)
 			p.Point("waist", out(x, y.MM()))
 		},
 	}
@@ -81,6 +82,15 @@ func hip(h half) bench.Step {
 			p.Do("On the hip line, {} down, measure {} out from the "+h.centre+" and mark it.", y, x)
 			p.Slip(measure.Measured("hip", p.K.Body(measure.HipGirth)).Over(4), "The ease is left out: she could not sit.")
 			p.Slip(measure.Measured("hip", p.K.Body(measure.HipGirth)).Over(4).Plus(measure.Of("ease", p.K.Length("ease_hip"))), "The whole ease was added to one quarter.")
+			arcReads(p)
+			if swing := rule.SeamSwings(p.K); swing > rule.FarthestSwing || swing < -rule.FarthestSwing {
+				p.Refuse(pattern.Refused{
+					Code: "R21", Input: string(measure.FrontHipArc),
+					Says: measure.Tell("a front arc so far from half puts the side seam {} from where it starts under the arm; no seam is drawn so", max(swing, -swing)),
+					Cure: measure.Tell("mark the side lines again and measure the front from line to line; up to {} can be drawn", rule.FarthestSwing),
+				})
+				return
+			}
 			p.Point("hip", out(x, y.MM()))
 		},
 	}

@@ -46,7 +46,7 @@ func bustOf(p *bench.Pen) detail.Bust {
 		Underarm: under(p.Has, p.At, theFront), Waist: p.At("front.waist"),
 		Upper: p.At("front.dart_upper"), Lower: p.At("front.dart_lower"),
 		Left:       p.At("front.neck_point").Dist(p.At("front.shoulder_end")),
-		FrenchRise: p.K.Length("french_dart_rise"), NeckFrom: p.K.Length("neck_dart_start"),
+		FrenchRise: p.K.Length("french_dart_rise"), NeckFrom: p.K.Length("neck_dart_start"), Swings: rule.SeamSwings(p.K) != 0,
 	}
 	if !p.Has("front.underarm_pinched") {
 		b = b.AtBust(rule.DartIntake(p.K).Result(), p.At("back.underarm").Dist(p.At("back.waist")))

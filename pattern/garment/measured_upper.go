@@ -11,7 +11,11 @@ import (
 
 // upperSteps draw shoulder, neck and armhole of one half.
 func upperSteps(h half, from beginning) []bench.Step {
-	s := []bench.Step{from.end(h), neckPoint(h), neck(h)}
+	s := []bench.Step{from.end(h), neckPoint(h)}
+	if h.back {
+		s = append(s, shoulderEase())
+	}
+	s = append(s, neck(h))
 	s = append(s, styledNeck(h)...)
 	if !h.back {
 		s = append(s, neckOpening())

@@ -80,7 +80,13 @@ func BustLevel(k pattern.Known) measure.Length {
 // FrontLower is how much lower than the back's the levels of the front lie.
 func FrontLower(k pattern.Known) measure.Working {
 	if Direct(k) {
+		if more := Levelled(k); more != 0 {
+			return FrontSurplus(k).Plus(measure.Of("for the side", more))
+		}
 		return FrontSurplus(k)
+	}
+	if more := Levelled(k); more != 0 {
+		return measure.Of("for the side", more)
 	}
 	return DartIntake(k)
 }

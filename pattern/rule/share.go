@@ -1,6 +1,8 @@
 package rule
 
 import (
+	"math"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 )
@@ -62,8 +64,49 @@ func bustShift(k pattern.Known) measure.Length {
 	return (DirectFront(k).Result() - DirectBack(k).Result()) / 2
 }
 
-// lowerShift is the same at waist and hip.
-func lowerShift(k pattern.Known) measure.Length { return bustShift(k) }
+// lowerShift is the same at waist and hip: as at the bust, unless she took the
+// front from side line to side line, at the hip or else at the waist. Both
+// levels then go by one of them, so that the sides stay alike below the waist.
+func lowerShift(k pattern.Known) measure.Length {
+	if k.Method == pattern.Thumb {
+		return 0
+	}
+	for _, a := range []struct{ arc, girth measure.ID }{
+		{measure.FrontHipArc, measure.HipGirth}, {measure.FrontWaistArc, measure.WaistGirth},
+	} {
+		if arc, ok := k.Measured(a.arc); ok && k.Has(a.girth) {
+			return arc/2 - k.Body(a.girth)/4
+		}
+	}
+	return bustShift(k)
+}
+
+// SeamSwings is how much farther forward the side seam lies at the hip than
+// at the underarm; behind it is negative.
+func SeamSwings(k pattern.Known) measure.Length { return lowerShift(k) - bustShift(k) }
+
+const (
+	// MostSwing: a side seam that swings more shows, and pulls.
+	MostSwing = 0.75 * measure.Inch
+	// FarthestSwing cannot be drawn: one of the arcs is wrong.
+	FarthestSwing = 2 * measure.Inch
+	// mostSideIn: a seam that comes in more than this dives (common practice).
+	mostSideIn = 1.5 * measure.Inch
+)
+
+// Levelled is what the front is lowered by where no dart trues its side: a
+// seam with less slant is shorter, and both must be as long.
+func Levelled(k pattern.Known) measure.Length {
+	depth := k.Length("armhole_depth")
+	if SeamSwings(k) == 0 || depth <= 0 || DartIntake(k).Result() > 0 || !k.Has(measure.BustGirth, measure.WaistGirth) {
+		return 0
+	}
+	down := (BackWaist(k).Result() - depth).MM()
+	in := func(back bool) float64 { return (BustWidthOf(k, back).Result() - WaistWidthOf(k, back).Result()).MM() }
+	front, back := in(false), in(true)
+	long := float64(back*back) + float64(down*down)
+	return measure.Length(math.Sqrt(math.Max(0, long-float64(front*front))) - down)
+}
 
 // BustWidthOf is the half width of one half at the underarm line.
 func BustWidthOf(k pattern.Known, back bool) measure.Working {
@@ -83,7 +126,13 @@ func WaistWidthOf(k pattern.Known, back bool) measure.Working {
 
 // WaistWantedOf is the half width that the waist of one half wants.
 func WaistWantedOf(k pattern.Known, back bool) measure.Working {
-	if Direct(k) {
+	arc, ok := k.Measured(measure.FrontWaistArc)
+	switch {
+	case ok && back:
+		return measured(k, measure.WaistGirth, "waist").Minus(measure.Measured("front arc", arc)).Over(2).Plus(choice(k, "ease_waist", "ease").Over(4))
+	case ok:
+		return measure.Measured("front arc", arc).Over(2).Plus(choice(k, "ease_waist", "ease").Over(4))
+	case Direct(k):
 		return DirectWaist(k, back)
 	}
 	return shared(WaistWanted(k), lowerShift(k), back)
@@ -99,10 +148,14 @@ func HipWidthOf(k pattern.Known, back bool) measure.Working {
 // the same, or the sides would part.
 func waistRaise(k pattern.Known, base measure.Length) measure.Length {
 	shift := lowerShift(k)
-	if shift == 0 {
+	if _, arc := k.Measured(measure.FrontWaistArc); shift == 0 && !arc {
 		return 0
 	}
 	more := max(0, WaistWantedOf(k, false).Result()-base-shift, WaistWantedOf(k, true).Result()-base+shift)
+	if swing := SeamSwings(k); swing != 0 {
+		in := BustWidth(k).Result() - base - more + max(swing, -swing)
+		more += max(0, in-max(mostSideIn, k.Length("side_waist_limit")))
+	}
 	if more < slack {
 		return 0
 	}

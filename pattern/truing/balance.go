@@ -29,6 +29,12 @@ var balance = Check{
 			f.Cure = measure.Tell("Measure the waist to hip again: a lower hip line slants less. If it is right, leave more at the side and pin waist darts.")
 			out = append(out, f)
 		}
+		if f, ask := askLengths(s); ask {
+			out = append(out, f)
+		}
+		if f, swings := swingFinding(s); swings {
+			out = append(out, f)
+		}
 		return out
 	},
 }

@@ -62,6 +62,14 @@ var faults = []struct {
 	{"waist_girth", "waist_out", pattern.Advise, func(t *trial) { t.moved(front, "waist", 1.5, 0) }, nil},
 	{"waist_girth", "waist_out", pattern.Advise, func(t *trial) { t.moved(back, "hip", -2, 0) }, nil},
 	{"hip_girth", "hip_girth", pattern.Fail, func(t *trial) { t.moved(back, "hip", -0.2, 0) }, nil},
+	{"balance", "seam_swings", pattern.Advise, func(t *trial) { t.body[measure.FrontHipArc] = 21 }, nil},
+	{"balance", "ask_lengths", pattern.Skip, nil, func(s *pattern.Sheet) {
+		s.Job.Body = s.Job.Body.With(measure.Height, 150*measure.Centimetre)
+		for i := range s.Figures {
+			s.Figures[i].Proposed = true
+		}
+	}},
+	{"shoulder_seams", "back_round", pattern.Advise, func(t *trial) { t.body[measure.ShoulderToWaistBack] = 16.25 }, nil},
 	{"hip_girth", "high_hip", pattern.Advise, func(t *trial) { t.body[measure.TopHipGirth] = 37 }, nil},
 	{"armhole_girth", "armhole_small", pattern.Advise, func(t *trial) { t.body[measure.UpperArmGirth] = 12.7 }, nil},
 	{"armhole_girth", "armhole_small", pattern.Fail, func(t *trial) { t.body[measure.UpperArmGirth] = 13.5 }, nil},

@@ -107,6 +107,11 @@ const (
 	// thumbDeep: how far the sewn underarm may lie off the measured depth.
 	thumbDeep = 0.5 * inch
 
+	// Beyond these heights what rules propose for lengths is doubted: ready-made
+	// sizes are short at 160 cm and long at 176 (from memory).
+	petite = 157 * measure.Centimetre
+	tall   = 176 * measure.Centimetre
+
 	neckNatural = 0.5 * inch  // a natural neck against her neck base
 	neckWidened = 0.25 * inch // from here on the neck is no natural one
 	highHip     = inch        // ease wanted over the high hip

@@ -55,6 +55,9 @@ var shoulderSeams = Check{
 	Applies: all(both("neck_point", "shoulder_end"), bothEdges("shoulder")),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		front, back := shoulderOf(s, pattern.Front), shoulderOf(s, pattern.Back)
+		if !byThumb(s) {
+			back -= s.Length("back_shoulder_ease")
+		}
 		f := limits{-pairPass, easedBack, -pairAdvise, 2 * easedBack}.compare("shoulder_seams", back, front)
 		f.Where = on(pattern.Front, at(s, pattern.Front, "shoulder_end"))
 		f.Says = measure.Tell("{} and {}, back and front.", back, front)
@@ -67,6 +70,9 @@ var shoulderSeams = Check{
 			}
 		}
 		out := one(f)
+		if g, round := roundBack(s); round {
+			out = append(out, g)
+		}
 		if g, off := shoulderTape(s); off {
 			out = append(out, g)
 		}

@@ -27,7 +27,8 @@ func walkOf(s *pattern.Sheet) (rule.Walk, bool, measure.Sentence) {
 	if !ok {
 		return w, false, measure.Tell("Her height is not measured.")
 	}
-	w.Leg = measure.Length(rule.LegOfHeight * height.MM())
+	heel := s.Length("heel_height")
+	w.Leg = measure.Length(rule.LegOfHeight*height.MM()) + heel
 	if floor, ok := s.Measured(measure.WaistToFloor); ok {
 		w.Hem = floor - measure.Length(hem.Y-at(s, pattern.Back, "waist").Y)
 	} else if floor, ok := s.Measured(measure.BackNeckToFloor); ok {
@@ -35,6 +36,7 @@ func walkOf(s *pattern.Sheet) (rule.Walk, bool, measure.Sentence) {
 	} else {
 		return w, false, measure.Tell("Neither waist to floor nor back neck to floor is measured.")
 	}
+	w.Hem += heel
 	switch {
 	case w.Hem < 0:
 		return w, false, measure.Tell("The hem lies on the floor.")
