@@ -129,6 +129,12 @@ func (m *Model) do(id keys.ID) tea.Cmd {
 		return m.lay(o)
 	}
 	switch id {
+	case keys.Fitting:
+		if why := m.whyNot(id); why != "" {
+			m.d.Message, m.d.Warn = m.d.Words.Say(text.NotNow, why), true
+			return nil
+		}
+		return tea.Batch(m.settle(), m.lay(overlay.Fitting(m.d)))
 	case keys.Class:
 		o := overlay.Class(m.d)
 		return tea.Batch(m.lay(o), m.fulfil(o.Do(id), o))
@@ -176,6 +182,10 @@ func (m *Model) window(id keys.ID) desk.Overlay {
 		return overlay.Settings(m.d)
 	case keys.Compare:
 		return overlay.Compare(m.d)
+	case keys.Alterations:
+		return overlay.Alterations(m.d)
+	case keys.Months:
+		return overlay.Months(m.d)
 	case keys.Words:
 		return overlay.Words(m.d)
 	case "readout":

@@ -61,6 +61,10 @@ func (m *Model) whyNot(id keys.ID) string {
 		if !m.d.CanRedo() {
 			return m.d.Tell(text.NothingToRedo)
 		}
+	case keys.Fitting:
+		if !m.d.SheetOf(m.d.Job()).Complete {
+			return m.d.Tell(text.FitNotYet)
+		}
 	case keys.Accept:
 		return m.d.Tell(text.NothingToTake)
 	case keys.OtherUnit:

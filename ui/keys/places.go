@@ -28,6 +28,7 @@ var draft = []Action{
 	{ID: "words-down", Keys: []string{"down"}, Shown: "Down", Title: "Words down", Foot: "Words", Where: Draft, Says: "Scroll the words down."},
 	{ID: "ask-first", Keys: []string{"a"}, Shown: "a", Title: "Ask me first", Foot: "Ask me first", Where: Draft, Says: "Put a question before each step is shown.", Synonyms: []string{"quiz", "predict", "learn"}},
 	{ID: "why", Keys: []string{"y"}, Shown: "y", Title: "Why", Foot: "Why", Where: Draft, Says: "Say where the rule comes from and what the other ways would give.", Synonyms: []string{"reason", "source"}},
+	{ID: "draft-fitting", Keys: []string{"f"}, Shown: "f", Title: "After the fitting", Foot: "Fitting", Where: Draft, Says: "Say what was seen on the body; it leads to the input to change.", Synonyms: []string{"fit", "alter", "pinned"}},
 	{ID: "what-if", Keys: []string{"w"}, Shown: "w", Title: "What if", Foot: "What if", Where: Draft, Says: "Change one measure and watch what moves; Enter keeps it, Esc puts it back.", Synonyms: []string{"try", "change"}},
 }
 
@@ -50,6 +51,7 @@ var truing = []Action{
 	{ID: "finding-down", Keys: []string{"down"}, Shown: "Down", Title: "Finding below", Foot: "Finding", Where: True, Says: "Go to the finding below."},
 	{ID: "go-there", Keys: []string{"enter"}, Shown: "Enter", Title: "Go there", Foot: "Go there", Where: True, Special: Accept, Says: "Show the place on the cloth.", Synonyms: []string{"jump", "place"}},
 	{ID: "try-cure", Keys: []string{"t"}, Shown: "t", Title: "Try the cure", Foot: "Try the cure", Where: True, Says: "Make the change that the finding proposes; undo takes it back.", Synonyms: []string{"fix", "cure", "repair"}},
+	{ID: "true-fitting", Keys: []string{"f"}, Shown: "f", Title: "After the fitting", Foot: "Fitting", Where: True, Says: "Say what was seen on the body; it leads to the input to change.", Synonyms: []string{"fit", "alter", "pinned"}},
 	{ID: "true-what-if", Keys: []string{"w"}, Shown: "w", Title: "What if", Foot: "What if", Where: True, Says: "Change one measure and watch the findings."},
 }
 

@@ -33,6 +33,9 @@ const (
 	Lessons     ID = "lessons"
 	Faults      ID = "faults"
 	Compare     ID = "compare"
+	Fitting     ID = "fitting"
+	Alterations ID = "alterations"
+	Months      ID = "months"
 	Words       ID = "words"
 	Settings    ID = "settings"
 	ChangeUnit  ID = "unit"
@@ -126,6 +129,9 @@ var everywhere = []Action{
 	{ID: Class, Title: "Class", Where: Everywhere, Says: "See a folder of sessions at a glance.", Synonyms: []string{"learners", "folder", "tutor"}},
 	{ID: Lessons, Title: "Lessons", Where: Everywhere, Says: "Learn a draft, one short lesson at a time.", Synonyms: []string{"learn", "course", "tutorial"}},
 	{ID: Faults, Title: "Faults on purpose", Where: Everywhere, Says: "Spoil a draft on purpose and guess which check finds it; hers is not touched.", Synonyms: []string{"spoilt", "class", "guess", "quiz"}},
+	{ID: Fitting, Title: "After the fitting", Where: Everywhere, Says: "Say what was seen on the body; it leads to the input to change.", Synonyms: []string{"fit", "alter", "signs", "pinned", "toile", "hem from the floor"}},
+	{ID: Alterations, Title: "Alterations", Where: Everywhere, Says: "List what was altered; compare, take back, make again.", Synonyms: []string{"log", "fittings", "history"}},
+	{ID: Months, Title: "Measures then and now", Where: Everywhere, Says: "Show her measures over the months, and what changed.", Synonyms: []string{"earlier", "history", "old measures"}},
 	{ID: Compare, Title: "Compare", Where: Everywhere, Says: "Lay two states over each other and name the differences.", Synonyms: []string{"difference", "before and after", "overlay"}},
 	{ID: Words, Title: "Words of the trade", Where: Everywhere, Says: "Look up what a word means.", Synonyms: []string{"glossary", "dictionary", "explain"}},
 	{ID: Settings, Title: "Settings", Where: Everywhere, Says: "Theme, glyphs, unit, mouse, motion and the test card.", Synonyms: []string{"options", "preferences", "test card", "configuration"}},

@@ -61,6 +61,7 @@ func vocabulary() []word {
 		{"fault", text.WordFault, desk.True, (*room).faults},
 		{"clients", text.WordClients, 0, (*room).clients},
 		{"class", text.WordClass, 0, (*room).class},
+		{"fit", text.WordFit, 0, (*room).fit},
 
 		{"undo", text.WordUndo, 0, (*room).undo},
 		{"redo", text.WordRedo, 0, (*room).redo},

@@ -19,6 +19,7 @@ type board struct {
 
 	field   text.ID // label of the field; empty: there is nothing to type
 	typed   string
+	entry   bool                     // what is typed is an entry, it finds nothing
 	rows    func(typed string) []row // the rows that stand now
 	reads   bool                     // nothing to choose: moving scrolls
 	tail    func(r desk.Rect) []string

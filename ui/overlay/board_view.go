@@ -24,6 +24,7 @@ func (b *board) View(r desk.Rect) []string {
 		b.hit = nil
 		return desk.Block(nil, r)
 	}
+	b.list() // what stands above the rows may come of them
 	head := b.head(r)
 	tail := b.foot(desk.Rect{Columns: r.Columns, Rows: r.Rows - len(head)})
 	room := r.Rows - len(head) - len(tail)
@@ -65,7 +66,7 @@ func (b *board) head(r desk.Rect) []string {
 	if b.field != "" && r.Rows >= 2 {
 		line := " " + d.Tell(b.field, d.Plain(tailOf(b.typed, r.Columns-10))+"_")
 		count := ""
-		if n := len(b.list()); b.typed != "" && !b.reads {
+		if n := len(b.list()); b.typed != "" && !b.reads && !b.entry {
 			count = d.Tell(text.FoundCount, n)
 		}
 		if ansi.StringWidth(line)+ansi.StringWidth(count)+2 <= r.Columns {

@@ -120,3 +120,12 @@ func offer(id keys.ID) desk.Offer { return desk.Offer{ID: id} }
 
 // quiet is one that the footer leaves out.
 func quiet(id keys.ID) desk.Offer { return desk.Offer{ID: id, Quiet: true} }
+
+// fitOffer is what comes after the fitting, once there is a dress to fit.
+func (b *bench) fitOffer(id keys.ID) desk.Offer {
+	o := quiet(id)
+	if !b.d.SheetOf(b.d.Job()).Complete {
+		o.WhyNot = b.d.Tell(text.FitNotYet)
+	}
+	return o
+}

@@ -113,7 +113,7 @@ func (s *Draft) Actions() []desk.Offer {
 	if len(s.d.Sheet().Figures) == 0 {
 		try.WhyNot = s.d.Tell(text.WhatIfNothing, waits(s.d, s.d.Sheet()))
 	}
-	return append(append(out, offer("ask-first"), quiet("why"), quiet("steps"), try), table...)
+	return append(append(out, offer("ask-first"), quiet("why"), quiet("steps"), try, s.fitOffer("draft-fitting")), table...)
 }
 
 // Do an action.
@@ -156,6 +156,8 @@ func (s *Draft) Do(id keys.ID) desk.Ask {
 		return s.askFirst()
 	case "what-if":
 		return s.whatIf()
+	case "draft-fitting":
+		return desk.Ask{Do: keys.Fitting}
 	case keys.FieldNext, keys.FieldBack:
 		s.swap()
 	default:

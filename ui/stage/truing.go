@@ -103,7 +103,7 @@ func (s *True) Actions() []desk.Offer {
 	if !ok || f.Try == nil {
 		try.WhyNot = s.d.Tell(text.TrueNoCure)
 	}
-	out := []desk.Offer{there, try, {ID: "finding-down", Quiet: len(s.rows) == 0}, quiet("finding-up"), s.tryOffer()}
+	out := []desk.Offer{there, try, {ID: "finding-down", Quiet: len(s.rows) == 0}, quiet("finding-up"), s.tryOffer(), s.fitOffer("true-fitting")}
 	return append(out, s.tableOffers()...)
 }
 
@@ -125,6 +125,8 @@ func (s *True) Do(id keys.ID) desk.Ask {
 		}
 	}
 	switch id {
+	case "true-fitting":
+		return desk.Ask{Do: keys.Fitting}
 	case "true-what-if":
 		return s.whatIf()
 	case "finding-up":
