@@ -86,13 +86,25 @@ func TestATutorsEvening(t *testing.T) {
 	require.NoError(t, os.WriteFile(filepath.Join(class, "dora"+session.Suffix), []byte("form = 1\nunit = \"ell\"\n"), 0o600))
 	got := evening(t, "tutor", nil,
 		"class ~/class", "1", "help", "what bust girth 37", "less", "more 1/2", "dress length 42", "back", "keep", "compare",
-		"true", "fault", "2", "hint", "1", "fault 8", "next",
+		"true", "fault", "list",
 		"lesson 4 sample", "1", "next", "more 1/4", "next", "less 1/4", "2", "next", "leave",
 		"clients", "1", "compare opened", "quit", "drop")
 	require.Contains(t, got, "2 Bea: 12 of 14 measures")
 	require.Contains(t, got, `4 dora.chalkfold.toml:2:8: `)
 	require.Contains(t, got, "Bust girth 36 -> 37 in.")
 	require.Contains(t, got, "Bust all round 1 more.")
+}
+
+// A fault on purpose is told so that it can be guessed, then what was done and
+// what is found. Which checks it may be grows with the checks there are, so
+// that no golden file holds them.
+func TestFaultsInPlainMode(t *testing.T) {
+	home(t)
+	got, _ := talk(saved(t, sample()), "true", "fault", "2", "hint", "hint", "hint", "next", "fault 8", "hint", "next", "q")
+	require.Contains(t, got, "Its dart is 3/4 in wide; its legs are 4 3/4 and 4 3/4 in.")
+	require.Contains(t, got, "Side seams meet: fail.")
+	require.Contains(t, got, "31 3/4 and 32 1/2: the front is 3/4 shorter than the back.")
+	require.Contains(t, got, "Side 32 1/2, cut 2 in outside.")
 	require.Contains(t, got, "The side of the back has its allowance two times.")
 }
 

@@ -88,7 +88,7 @@ func TestWhatIfOnALessonPage(t *testing.T) {
 	p.Do("show-what-if")
 	p.Type(desk.Key{Name: "up"})
 	require.Contains(t, shown(p, 80, 24), "over the bust +1/4")
-	require.Contains(t, shown(p, 80, 24), "dart intake 1/4 longer")
+	require.Contains(t, shown(p, 80, 24), "dart intake 1/4 wider")
 	p.Type(desk.Key{Name: "esc"})
 	require.Nil(t, p.what)
 }

@@ -28,12 +28,52 @@ func Differences(old, now *pattern.Sheet, u measure.Unit, most int) []string {
 		if !ok || d.Angle || len(out) >= most || strings.HasSuffix(d.Name, "_drawn") {
 			continue
 		}
-		says := differs(o.Length, d.Length, u, "longer", "shorter")
+		more, less := "longer", "shorter"
+		switch {
+		case strings.HasSuffix(d.Name, "_intake"):
+			more, less = "wider", "narrower"
+		case strings.HasSuffix(d.Name, "_spare"):
+			more, less = "more", "less"
+		}
+		says := differs(o.Length, d.Length, u, more, less)
 		if says == "" || said[d.Name+says] {
 			continue
 		}
 		said[d.Name+says] = true
-		out = append(out, plain(string(d.Piece))+" "+plain(d.Name)+" "+says)
+		name := plain(d.Name)
+		if n, ok := called[d.Name]; ok {
+			name = n
+		}
+		out = append(out, plain(string(d.Piece))+" "+name+" "+says)
+	}
+	return append(out, levelsMoved(old, now, u, most-len(out))...)
+}
+
+// called are figures that nobody calls by their names here.
+var called = map[string]string{"waist_spare": "room at the waist"}
+
+// levelsMoved says which levels of front and back lie elsewhere; one that moved
+// alike on both is said once.
+func levelsMoved(old, now *pattern.Sheet, u measure.Unit, most int) []string {
+	var out []string
+	for _, level := range [...][2]string{{"underarm", "underarm line"}, {"waist", "waist line"}, {"hip", "hip line"}, {"hem_centre", "hem"}} {
+		var says [2]string
+		for i, id := range [...]pattern.PieceID{pattern.Front, pattern.Back} {
+			a, ok := old.Point(id, level[0])
+			b, also := now.Point(id, level[0])
+			if ok && also {
+				says[i] = differs(measure.Length(a.Y), measure.Length(b.Y), u, "lower", "higher")
+			}
+		}
+		for i, piece := range [...]string{"front ", "back "} {
+			switch {
+			case says[i] == "" || len(out) >= most:
+			case says[0] != says[1]:
+				out = append(out, piece+level[1]+" "+says[i])
+			case i == 0:
+				out = append(out, level[1]+" "+says[i])
+			}
+		}
 	}
 	return out
 }

@@ -183,3 +183,25 @@ func BenchmarkTable(b *testing.B) {
 		p.Rows(Scene{Sheet: s, Old: s}, Eye{Grid: true}, 200, 60, canvas.Braille, 2, pens)
 	}
 }
+
+// What moves up or down the body is said too, once where it moves on both.
+func TestLevelsThatMoved(t *testing.T) {
+	old, now := sheet(), sheet()
+	for i := range now.Marks {
+		if now.Marks[i].Name == "waist" {
+			now.Marks[i].At.Y += 25.4
+		}
+	}
+	require.Equal(t, []string{"front waist line 1 lower"}, Differences(old, now, measure.In, 5))
+	require.Empty(t, Differences(old, now, measure.In, 0))
+	for _, s := range []*pattern.Sheet{old, now} {
+		for _, m := range s.Marks {
+			if m.Piece == pattern.Front {
+				m.Piece = pattern.Back
+				s.Marks = append(s.Marks, m)
+			}
+		}
+	}
+	require.Equal(t, []string{"waist line 1 lower"}, Differences(old, now, measure.In, 5))
+	require.Equal(t, []string{"waist line 1 higher"}, Differences(now, old, measure.In, 5))
+}
