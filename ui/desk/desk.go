@@ -31,6 +31,7 @@ type Settings struct {
 	Mouse  bool
 	Motion bool
 	Aspect float64 // height of a cell to its width
+	Config string  // folder of the settings; empty: nothing is kept
 }
 
 // Desk holds the work: one session that is worked on, and others that lie

@@ -117,6 +117,9 @@ func plainText(t *testing.T, name string, content []byte) {
 
 // The smallest and the largest body that still draft leave in every format.
 func TestExtremeBodies(t *testing.T) {
+	if testing.Short() {
+		t.Skip("many drafts")
+	}
 	for style := range accept.Styles() {
 		least, most := accept.Extremes(style)
 		require.Less(t, least, 0.95)

@@ -2,12 +2,14 @@ package shell
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
 	"chalkfold/export/pdf"
 	"chalkfold/pattern"
 	"chalkfold/pattern/workroom"
+	"chalkfold/ui/files"
 	"chalkfold/ui/outlet"
 	"chalkfold/ui/session"
 )
@@ -16,6 +18,7 @@ func exportCommand(w *world) *cobra.Command {
 	var list, out, before string
 	var o outlet.Options
 	var roll, across, along lengthValue
+	var toile, asPrinted bool
 	c := &cobra.Command{
 		Use: "export FILE... --format LIST", Short: "write the pieces for cutter, printer or other software", ValidArgsFunction: sessions,
 		Args:    wants(1, 10_000, "session file"),
@@ -36,10 +39,13 @@ func exportCommand(w *world) *cobra.Command {
 			if w.unit.given {
 				o.Unit = &w.unit.unit
 			}
+			if err := w.printer(&o, asPrinted, tiled(formats)); err != nil {
+				return err
+			}
 			if o.Before, err = w.draftBefore(before); err != nil {
 				return err
 			}
-			return w.export(args, formats, out, o)
+			return w.export(args, formats, out, o, toile)
 		},
 	}
 	c.Long = "Writes the chosen formats of each session into a folder, pieces of one session\nin one file a format, named after the session. A file that is there and differs\nis left alone without --force.\n\nFormats:\n" + formatLines()
@@ -55,6 +61,8 @@ func exportCommand(w *world) *cobra.Command {
 	f.StringVar(&before, "before", "", "session before a change, for what moved; else her measures under [[earlier]]")
 	f.Var(&across, "printed-across", "how long the control line across came out, to correct the next print")
 	f.Var(&along, "printed-along", "the same of the control line along")
+	f.BoolVar(&asPrinted, "as-printed", false, "correct tiles by the lines that were measured before on this paper")
+	f.BoolVar(&toile, "toile", false, "pieces for a trial in cheap cloth: 1 in (2.5 cm) all round, no facings")
 	w.completes(c, "paper", paperIDs()...)
 	w.completes(c, "format", append(formatIDs(), outlet.All)...)
 	return w.share(c, flagUnit|flagForce)
@@ -62,7 +70,7 @@ func exportCommand(w *world) *cobra.Command {
 
 // export writes every session; one that fails does not stop the others. Several
 // are worked on side by side, and each is told whole, in the order of the call.
-func (w *world) export(args []string, formats []outlet.Format, out string, o outlet.Options) error {
+func (w *world) export(args []string, formats []outlet.Format, out string, o outlet.Options, toile bool) error {
 	inputs := make([]outlet.Input, len(args))
 	for i, a := range args {
 		inputs[i] = outlet.Input{File: a, Stem: session.Stem(a)}
@@ -71,7 +79,7 @@ func (w *world) export(args []string, formats []outlet.Format, out string, o out
 		return notRead(err)
 	}
 	if len(inputs) == 1 {
-		_, err := w.exportOne(inputs[0], formats, out, o)
+		_, err := w.exportOne(inputs[0], formats, out, o, toile)
 		return err
 	}
 	if o.Before != nil {
@@ -79,7 +87,7 @@ func (w *world) export(args []string, formats []outlet.Format, out string, o out
 	}
 	failed, files := 0, 0
 	w.sideBySide(args, func(part *world, i int) (int, error) {
-		return part.exportOne(inputs[i], formats, out, o)
+		return part.exportOne(inputs[i], formats, out, o, toile)
 	}, func(n int, err error) {
 		files += n
 		if err != nil {
@@ -93,7 +101,7 @@ func (w *world) export(args []string, formats []outlet.Format, out string, o out
 	return nil
 }
 
-func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, o outlet.Options) (int, error) {
+func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, o outlet.Options, toile bool) (int, error) {
 	s, sheet, err := w.draft(in.File)
 	if err != nil {
 		return 0, err
@@ -105,8 +113,11 @@ func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, 
 	if n := sheet.Count(pattern.Fail); n > 0 {
 		w.say("%s: %d checks fail; chalkfold check says which", in.File, n)
 	}
+	if toile {
+		sheet, in.Stem = workroom.Toile(s.Job), in.Stem+"-toile"
+	}
 	o.Session, o.Numbers = s.Job.Unit, session.IsDemo(s.Job)
-	if o.Before == nil {
+	if o.Before == nil && !toile {
 		o.Before = earlier(s.Job)
 	}
 	results, err := outlet.Export(sheet, in.Stem, out, formats, o, nil)
@@ -127,6 +138,47 @@ func (w *world) exportOne(in outlet.Input, formats []outlet.Format, out string, 
 		return done, notDone(fmt.Errorf("%s: %d of %d files were not written", in.File, len(results)-done, len(results)))
 	}
 	return done, nil
+}
+
+func tiled(formats []outlet.Format) bool {
+	return slices.ContainsFunc(formats, func(f outlet.Format) bool { return f.ID == "tiles" })
+}
+
+// printer takes what was measured on a printed cover: lines that are given are
+// kept for the paper, and those kept before are taken where that is asked for.
+func (w *world) printer(o *outlet.Options, asPrinted, tiled bool) error {
+	if !tiled || !asPrinted && o.PrintedAcross == 0 && o.PrintedAlong == 0 {
+		return nil
+	}
+	if err := o.Check(); err != nil {
+		return notRead(err)
+	}
+	folders, err := files.Paths(w.env)
+	if err != nil && asPrinted {
+		return notDone(err)
+	}
+	if o.PrintedAcross > 0 || o.PrintedAlong > 0 {
+		if err == nil {
+			err = outlet.KeepPrinted(folders.Config, o.Paper, o.PrintedAcross, o.PrintedAlong)
+		}
+		if err != nil {
+			w.say("%s", "not kept for the next time: "+err.Error())
+		}
+	}
+	if !asPrinted {
+		return nil
+	}
+	across, along := outlet.Printed(folders.Config, o.Paper)
+	if across == 0 && along == 0 {
+		return refuse("--as-printed", "no line of this paper", "none was measured yet", "print the cover, measure its lines, give them once with --printed-across and --printed-along")
+	}
+	if o.PrintedAcross == 0 {
+		o.PrintedAcross = across
+	}
+	if o.PrintedAlong == 0 {
+		o.PrintedAlong = along
+	}
+	return nil
 }
 
 // earlier is the draft of her measures before these, where the session keeps

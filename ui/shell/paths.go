@@ -30,3 +30,12 @@ func pathsCommand(w *world) *cobra.Command {
 		},
 	}
 }
+
+// config is the folder of settings, empty where there is none.
+func (w *world) config() string {
+	f, err := files.Paths(w.env)
+	if err != nil {
+		return ""
+	}
+	return f.Config
+}

@@ -17,7 +17,7 @@ func (w *world) screen(s *session.Session) int {
 	return ui.Run(ui.Options{
 		Session:  s,
 		Unit:     w.inUnit(measure.In),
-		Settings: desk.Settings{Glyphs: w.drawnWith(), Theme: w.look(), Motion: true},
+		Settings: desk.Settings{Glyphs: w.drawnWith(), Theme: w.look(), Motion: true, Config: w.config()},
 		In:       in, Out: out, Err: w.err, Env: w.env,
 	})
 }

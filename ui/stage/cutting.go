@@ -182,10 +182,14 @@ func (s *Cut) write() desk.Ask {
 		}
 	}
 	sheet, stem, folder, o := s.d.Sheet(), s.d.Stem(), s.into(), s.options()
-	version := s.d.Version()
+	version, config, tiled := s.d.Version(), s.d.Settings.Config, s.ticked["tiles"]
 	return desk.Ask{For: s.d.Tell(text.CutWriting), Run: func() desk.Answer {
 		rs, err := outlet.Export(sheet, stem, folder, formats, o, nil)
 		w := written{folder: folder, results: rs}
+		if err == nil && tiled {
+			// Not kept is no trouble: she can type it again.
+			_ = outlet.KeepPrinted(config, o.Paper, o.PrintedAcross, o.PrintedAlong)
+		}
 		for _, r := range rs {
 			_, gone := os.Stat(r.Path)
 			w.there = w.there || (r.Err != nil && gone == nil)

@@ -52,7 +52,19 @@ func (s *Cut) move(by int) { s.at = max(0, min(s.at+by, s.rows()-1)) }
 // edit opens the entry in hand.
 func (s *Cut) edit() {
 	s.typing = s.onEntry()
-	s.field.set(s.textOf(s.typing))
+	text := s.textOf(s.typing)
+	if text == "" && s.typing != folderEntry {
+		// What was measured on this paper before is offered: Enter takes it.
+		across, along := outlet.Printed(s.d.Settings.Config, s.paperID())
+		kept := across
+		if s.typing == alongEntry {
+			kept = along
+		}
+		if kept > 0 {
+			text = s.d.Unit().Exact(kept)
+		}
+	}
+	s.field.set(text)
 }
 
 // textOf is what an entry holds.
