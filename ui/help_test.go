@@ -119,14 +119,7 @@ var names = map[string]tea.KeyType{
 // keys presses keys by name; what is no name is typed.
 func (s screen) keys(all ...string) {
 	for _, k := range all {
-		switch t, ok := names[k]; {
-		case ok:
-			s.send(tea.KeyMsg{Type: t})
-		case k == " ":
-			s.send(tea.KeyMsg{Type: tea.KeySpace, Runes: []rune{' '}})
-		default:
-			s.send(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(k)})
-		}
+		s.send(message(k))
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"go/token"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -96,10 +97,13 @@ func heading(b *strings.Builder, name string, first, lines []string) {
 	}
 }
 
+// size is the size of a file, which is no matter of the screen.
+var size = regexp.MustCompile(`\d+ kB`)
+
 func plainLines(view string) []string {
 	lines := strings.Split(ansi.Strip(view), "\n")
 	for i := range lines {
-		lines[i] = strings.TrimRight(lines[i], " ")
+		lines[i] = size.ReplaceAllString(strings.TrimRight(lines[i], " "), "0 kB")
 	}
 	return lines
 }
