@@ -29,7 +29,7 @@ func TestMain(m *testing.M) {
 		if err != nil {
 			os.Exit(2)
 		}
-		os.Exit(Run(Options{Session: s, Settings: looks("plain", canvas.Braille)}))
+		os.Exit(run(Options{Session: s, Settings: looks("plain", canvas.Braille)}, setTrap(os.Getenv("WORKBENCH_TEST_FAULT"))))
 	}
 	os.Exit(m.Run())
 }

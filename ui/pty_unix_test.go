@@ -16,7 +16,9 @@ import (
 
 	"github.com/creack/pty"
 	"github.com/stretchr/testify/require"
+	"golang.org/x/sys/unix"
 
+	"chalkfold/measure"
 	_ "chalkfold/ui/early"
 	"chalkfold/ui/session"
 )
@@ -33,7 +35,7 @@ type terminal struct {
 	exit chan error
 }
 
-func open(t *testing.T) (*terminal, string) {
+func open(t *testing.T, env ...string) (*terminal, string) {
 	t.Helper()
 	if testing.Short() {
 		t.Skip("starts a process")
@@ -43,6 +45,7 @@ func open(t *testing.T) (*terminal, string) {
 	require.NoError(t, session.New(path, figure()).Save(figure()))
 	cmd := exec.Command(os.Args[0])
 	cmd.Env = append(os.Environ(), "WORKBENCH_TEST_FILE="+path, "XDG_STATE_HOME="+dir, "TERM=xterm-256color", "LC_ALL=C.UTF-8")
+	cmd.Env = append(cmd.Env, env...)
 	f, err := pty.StartWithSize(cmd, &pty.Winsize{Rows: 24, Cols: 80})
 	require.NoError(t, err)
 	term := &terminal{cmd: cmd, file: f, exit: make(chan error, 1)}
@@ -100,7 +103,7 @@ func TestTheFirstPictureWaitsForNoAnswer(t *testing.T) {
 }
 
 func TestSignalsRescueAndRestore(t *testing.T) {
-	for _, sig := range []syscall.Signal{syscall.SIGHUP, syscall.SIGTERM} {
+	for _, sig := range []syscall.Signal{syscall.SIGHUP, syscall.SIGTERM, syscall.SIGINT} {
 		s, dir := open(t)
 		require.True(t, s.sees("Measure", patientWait))
 		s.types("\x15" + "37 1/4\r")
@@ -110,10 +113,58 @@ func TestSignalsRescueAndRestore(t *testing.T) {
 		var code *exec.ExitError
 		require.ErrorAs(t, err, &code)
 		require.Equal(t, exitSignal+int(sig), code.ExitCode())
-		require.True(t, s.sees("\x1b[?1049l", patientWait), "the first screen is back")
-		require.True(t, s.sees("Your work is safe in", patientWait))
-		found, err := filepath.Glob(filepath.Join(dir, "chalkfold", "rescue", "*"))
-		require.NoError(t, err)
-		require.NotEmpty(t, found)
+		s.endsWell(t, dir, "")
 	}
+}
+
+// A fault of our own, wherever it happens, ends with the terminal as it was,
+// the work in a rescue copy and a plain sentence; what happened is in a log.
+func TestFaultsRescueAndRestore(t *testing.T) {
+	for _, kind := range traps {
+		s, dir := open(t, "WORKBENCH_TEST_FAULT="+kind)
+		require.True(t, s.sees("Measure", patientWait))
+		s.types("\x1b[19~") // the mouse on
+		require.True(t, s.sees("\x1b[?1002h", patientWait), kind)
+		s.types("\x15" + "37 1/4\r")
+		require.True(t, s.sees("94.6", patientWait), kind)
+		s.types("!")
+		err := <-s.exit
+		var code *exec.ExitError
+		require.ErrorAs(t, err, &code, kind)
+		require.Equal(t, exitFault, code.ExitCode(), kind)
+		s.endsWell(t, dir, "Chalkfold stopped by a fault of its own.")
+		require.NotContains(t, s.text(), "goroutine", kind)
+		log, err := os.ReadFile(filepath.Join(dir, "chalkfold", "fault.log"))
+		require.NoError(t, err)
+		require.Contains(t, string(log), "a trap in "+kind)
+		require.Contains(t, string(log), "goroutine")
+	}
+}
+
+// endsWell: the terminal is as it was, the work is rescued, and it is said.
+func (s *terminal) endsWell(t *testing.T, dir, says string) {
+	t.Helper()
+	require.True(t, s.sees("Your work is safe in", patientWait))
+	out := s.text()
+	require.Contains(t, out, "\x1b[?1049l", "the first screen is back")
+	tail := out[strings.LastIndex(out, "\x1b[?1049l"):]
+	require.Contains(t, tail, says, "said where it can be read")
+	require.Contains(t, tail, "Your work is safe in")
+	require.Greater(t, strings.LastIndex(out, "\x1b[?25h"), strings.LastIndex(out, "\x1b[?25l"), "the cursor shows")
+	for _, mouse := range []string{"1002", "1003", "1006"} {
+		require.GreaterOrEqual(t, strings.LastIndex(out, "\x1b[?"+mouse+"l"), strings.LastIndex(out, "\x1b[?"+mouse+"h"), "the mouse is the terminal's")
+	}
+	state, err := unix.IoctlGetTermios(int(s.file.Fd()), termios)
+	require.NoError(t, err)
+	const cooked = unix.ICANON | unix.ECHO | unix.ISIG
+	require.EqualValues(t, cooked, state.Lflag&cooked, "what is typed is echoed and sent by lines again")
+	found, err := filepath.Glob(filepath.Join(dir, "chalkfold", "rescue", "*"))
+	require.NoError(t, err)
+	require.Len(t, found, 1)
+	rescued, err := session.Open(found[0])
+	require.NoError(t, err)
+	saved, err := session.Open(filepath.Join(dir, "four.chalkfold.toml"))
+	require.NoError(t, err)
+	want := saved.Job.Body.With(measure.WaistToKnee, measure.In.Length(37.25))
+	require.True(t, want.Equal(rescued.Job.Body), "the session's job with the change: %v", session.Differences(saved.Job, rescued.Job))
 }

@@ -37,7 +37,10 @@ const (
 )
 
 // Run shows the workbench until she leaves, and returns the exit code.
-func Run(o Options) int {
+func Run(o Options) int { return run(o, func(*Model) {}) }
+
+// run is Run with a word with the model before it begins.
+func run(o Options, ready func(*Model)) int {
 	if o.Out == nil {
 		o.Out = os.Stdout
 	}
@@ -56,6 +59,7 @@ func Run(o Options) int {
 	signal.Notify(caught, syscall.SIGHUP, syscall.SIGTERM, syscall.SIGINT)
 	defer signal.Stop(caught)
 	got, done := make(chan os.Signal, 1), make(chan struct{})
+	ready(m)
 	start(func() { wait(m, p, caught, got, done) }, func(f fault) { p.Send(f) })
 	_, err := p.Run()
 	close(done)

@@ -1,0 +1,5 @@
+package ui
+
+import "golang.org/x/sys/unix"
+
+const termios = unix.TCGETS
