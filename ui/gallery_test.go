@@ -20,6 +20,7 @@ import (
 	"chalkfold/ui/keys"
 	"chalkfold/ui/overlay"
 	"chalkfold/ui/session"
+	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
 )
 
@@ -416,6 +417,12 @@ func windowScenes() []scene {
 		{name: "projector-last", over: "NewProjector", do: show("end")},
 		{name: "projector-blank", over: "NewProjector", do: show("b")},
 		{name: "projector-empty", over: "NewProjector", begin: bareDesk, state: "empty", do: press("f9")},
+		{name: "fitting", over: "Fitting", do: act("fitting")},
+		{name: "fitting-sign", over: "Fitting", do: then(act("fitting"), press("enter"))},
+		{name: "fitting-pins", over: "Pins", do: then(act("fitting"), press(string(text.FitPins), "enter"))},
+		{name: "fitting-floor", over: "Floor", do: then(act("fitting"), press(string(text.FitFloor), "enter"))},
+		{name: "fitting-log", over: "Alterations", do: then(act("fitting"), press(string(text.FitLogRow), "enter"))},
+		{name: "fitting-months", over: "Months", do: then(act("fitting"), press(string(text.FitMonths), "enter"))},
 		{name: "clients", over: "Clients", do: then(two, recently, act("clients"))},
 		{name: "class", over: "Class", do: then(learnersIn, act("class"))},
 		{name: "class-reading", over: "Class", state: "working", do: func(s screen) { learnersIn(s); s.m.do(keys.Class) }},
