@@ -102,6 +102,7 @@ type Cloth struct {
 	Gap          measure.Length
 	Step         measure.Length // tape step of the lay
 	Stripe       string         // centre, midway: what lies on the fold
+	OffGrain     float64        // whole degrees that a piece may lie off the grain, at most 3; 0: none
 }
 
 // Cloth returns the cloth of that name, if the job has one.

@@ -89,6 +89,7 @@ func (m *Model) take(o desk.Opened) {
 	m.d.Message, m.d.Warn = o.Says, false
 	if fresh {
 		delete(m.bays, m.d.At())
+		m.sayLayGone()
 	} else {
 		m.d.Say(text.WasOpen, m.d.Name())
 	}

@@ -2,6 +2,7 @@ package laid
 
 import (
 	"slices"
+	"strings"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -18,12 +19,13 @@ type Fit struct {
 	ShortBy       measure.Length
 	Narrow        error // it is too narrow for a piece
 	Cures         []Cure
+	Stopped       bool // before all was tried
 }
 
 // Cure is a change with which the pieces fit; each was laid.
 type Cure struct {
 	Says  measure.Sentence
-	Input string // what to change: fold, nap, facings, hem_allowance, length
+	Input string // what to change: fold, nap, facings, seam, hem_allowance, length
 	Lay   lay.Lay
 }
 
@@ -34,7 +36,7 @@ func enough(w Work, l lay.Lay, along measure.Length) bool {
 
 // Remnant says whether a piece of cloth, so long along the grain and so wide,
 // is enough, and if it is not, what would make it so. Shorter dresses are
-// drafted by redraft; nil: none is tried.
+// drafted by redraft; nil: none is tried. Stopped, it answers by what was found.
 func (w Work) Remnant(along, across measure.Length, s Search, redraft func(pattern.Job) *pattern.Sheet) Fit {
 	c := w.Cloth
 	c.Width = across
@@ -53,11 +55,13 @@ func (w Work) Remnant(along, across measure.Length, s Search, redraft func(patte
 	if f.Narrow != nil {
 		f.ShortBy = 0
 	}
-	t := trial{f: &f, s: s.part(3), redraft: redraft}
+	t := trial{f: &f, s: s.part(4), redraft: redraft}
 	t.folds()
 	t.nap()
 	t.facings()
+	t.seam()
 	t.shorter()
+	f.Stopped = !f.Fits && s.stopped()
 	return f
 }
 
@@ -77,6 +81,9 @@ type trial struct {
 
 // try keeps the cure if the pieces fit with it; short is what still lacks.
 func (t trial) try(w Work, input string, says measure.Sentence) (short measure.Length, fits bool) {
+	if t.s.stopped() {
+		return 0, false
+	}
 	l, err := t.s.solve(w.Problem, t.f.Along)
 	if err != nil {
 		return 0, false
@@ -125,6 +132,50 @@ func (t trial) facings() {
 	}
 	w.Problem.Items = items
 	t.try(w, "facings", measure.Tell("Cut the facings from another cloth: then it is enough."))
+}
+
+// seamAllowance is what a seam takes on each side that stood on the fold before:
+// the usual 5/8 in; common practice, no source.
+const seamAllowance = 5 * measure.Inch / 8
+
+// seam cuts the long pieces of the fold as pairs, with a seam in place of the
+// fold.
+func (t trial) seam() {
+	w := t.f.Work
+	items := slices.Clone(w.Problem.Items)
+	name, n := "", 0
+	for i := range items {
+		if it, ok := lay.Seamed(items[i], steps(seamAllowance)); ok && long(it, items) {
+			items[i], name = it, it.Title
+			n++
+		}
+	}
+	if n == 0 {
+		return
+	}
+	where := strings.ToLower(name)
+	if n > 1 {
+		where = "those that lie on the fold"
+	}
+	w.Problem.Items = items
+	t.try(w, "seam", measure.Tell("Cut the "+where+" with a seam in the middle, {say} more on each side: then it is enough.", seamAllowance))
+}
+
+// long says that a piece is at least half as long as the longest.
+func long(it lay.Item, all []lay.Item) bool {
+	most := int64(0)
+	for i := range all {
+		most = max(most, tall(all[i].Outline))
+	}
+	return 2*tall(it.Outline) >= most
+}
+
+func tall(o []lay.Point) int64 {
+	lo, hi := o[0].Y, o[0].Y
+	for _, c := range o {
+		lo, hi = min(lo, c.Y), max(hi, c.Y)
+	}
+	return hi - lo
 }
 
 // Style cures stop here: a dress much shorter is another dress.
@@ -185,6 +236,8 @@ func (f Fit) Says() measure.Sentence {
 		return measure.Tell("It does not fit: the remnant is too narrow for a piece.")
 	case f.Fits:
 		return measure.Tell("It fits: {say} of the {say} are needed.", f.Needed, f.Along)
+	case f.Stopped:
+		return measure.Tell("It does not fit yet: {say} are needed by now, {say} more than there is; the search was stopped.", f.Needed, f.ShortBy)
 	}
 	return measure.Tell("It does not fit: {say} are needed, {say} more than there is.", f.Needed, f.ShortBy)
 }

@@ -16,9 +16,12 @@ type Search struct {
 // solve lays a problem for so long; with a length it ends as soon as that is
 // reached, and goes on where the tape then takes too much of it.
 func (s Search) solve(p lay.Problem, enough measure.Length) (lay.Lay, error) {
+	if s.stopped() {
+		return lay.Shelf(p)
+	}
 	reached := false
 	o := lay.Options{Evaluations: s.Evaluations}
-	o.Stop = func() bool { return reached || s.Stop != nil && s.Stop() }
+	o.Stop = func() bool { return reached || s.stopped() }
 	o.Progress = func(l lay.Lay) {
 		reached = enough > 0 && lay.Buy(l.Length+2*p.Cloth.Tape, p.Cloth).Needed <= enough
 	}
@@ -29,6 +32,9 @@ func (s Search) solve(p lay.Problem, enough measure.Length) (lay.Lay, error) {
 	reached, o.Progress = false, nil
 	return lay.Solve(p, o)
 }
+
+// stopped says that the answer is wanted as it is by now.
+func (s Search) stopped() bool { return s.Stop != nil && s.Stop() }
 
 // part is a shorter search.
 func (s Search) part(of int64) Search {
@@ -74,7 +80,8 @@ type Width struct {
 	Err   error   // why it cannot be laid
 }
 
-// Widths lays the pieces on each width.
+// Widths lays the pieces on each width. Stopped, it gives those that are found
+// by then, and of the others the first lays.
 func (w Work) Widths(all []measure.Length, s Search) []Width {
 	var out []Width
 	for _, wide := range all {

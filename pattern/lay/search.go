@@ -26,7 +26,10 @@ const (
 	squeezeFalls = 0.5
 	squeezeRound = 40
 	strikesAtMin = 3
-	poolSize     = 20
+	// After a swap, many short tries find more than few long ones.
+	strikesSwapped = 2
+	roundsSwapped  = 120
+	poolSize       = 20
 )
 
 // failed is a state that could not be parted.
@@ -106,7 +109,7 @@ func (h *search) plan(rng *random) (length float64, from []berth, strikes, round
 	case squeezing:
 		rounds = squeezeRound
 	case swapping:
-		step, strikes = leastShorter, strikesAtMin
+		step, strikes, rounds = leastShorter, strikesSwapped, roundsSwapped
 	default:
 		if h.step <= leastShorter {
 			strikes = strikesAtMin
@@ -256,8 +259,12 @@ func (h *search) settle(runners []*searcher, parted []bool, length float64, limi
 	return lost
 }
 
-// succeed chooses the next step after a success.
+// succeed chooses the next step after a success. What failed at a greater
+// length says little of the new one.
 func (h *search) succeed(evals int64) {
+	if h.phase != squeezing {
+		h.pool = h.pool[:0]
+	}
 	switch h.phase {
 	case squeezing:
 	case swapping:

@@ -73,7 +73,7 @@ func FromCloth(c pattern.Cloth) Cloth {
 		Name: c.Name, Width: int64(math.Floor(float64(c.Width) * (1 - c.ShrinkAcross/100) * PerMM)),
 		Edge: steps(c.Edges), Fold: c.Fold, Nap: c.Nap, Gap: steps(c.Gap),
 		RepeatAlong: steps(c.RepeatAlong), RepeatAcross: steps(c.RepeatAcross), Stripe: c.Stripe,
-		Tape: steps(c.Step), ShrinkAlong: c.ShrinkAlong,
+		Tape: steps(c.Step), ShrinkAlong: c.ShrinkAlong, OffGrain: offGrain(c.OffGrain),
 	}
 	if out.Fold == "" {
 		out.Fold = Lengthwise
@@ -82,6 +82,15 @@ func FromCloth(c pattern.Cloth) Cloth {
 		out.Flaws = append(out.Flaws, Flaw{steps(f[0]), steps(f[1]), steps(f[2]), steps(f[3])})
 	}
 	return out
+}
+
+// offGrain is whole degrees; a part of one more is not allowed, and what is no
+// angle becomes one that the checks refuse.
+func offGrain(degrees float64) int {
+	if !(degrees >= 0 && degrees <= 360) {
+		return -1
+	}
+	return int(math.Floor(degrees))
 }
 
 // steps rounds a length to whole steps; what is no length of cloth becomes one

@@ -23,6 +23,11 @@ const (
 // works on the lay alone and counts no evaluations.
 func snapped(r *run) Lay {
 	tape := r.p.Cloth.Tape
+	if r.p.tapeOf(&r.best) == tape { // as one that was gone on from
+		l := r.best
+		l.Tape, l.Evaluations = tape, r.used
+		return l
+	}
 	var best Lay
 	keep := func(l Lay, ok bool) bool {
 		if ok && (best.Length == 0 || l.Length < best.Length) {

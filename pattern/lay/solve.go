@@ -3,6 +3,7 @@ package lay
 import (
 	"math"
 	"sort"
+	"sync"
 )
 
 // Options say how long to search. Evaluations of the cost are the clock: the
@@ -11,6 +12,7 @@ type Options struct {
 	Evaluations int64 // allowed; 0: the first lay is all
 	Searchers   int   // of each race; 0: two
 	Seed        uint64
+	From        []Placed    // a lay of the same pieces to go on from, if it is of use
 	Stop        func() bool // asked now and then: whether to stop after this race
 	Progress    func(Lay)   // each better lay, checked; places go to the tape only at the end
 }
@@ -24,18 +26,44 @@ const (
 // Solve lays the pieces: the first lay at once, then better ones as long as
 // the evaluations last. Every lay that it gives has passed [Verify].
 func Solve(p Problem, o Options) (Lay, error) {
-	run, err := newRun(p, o)
+	s, err := Begin(p, o)
 	if err != nil {
 		return Lay{}, err
 	}
-	run.first()
-	if run.o.Evaluations > 0 && p.Pieces() <= mostSearched && len(run.plans) > 0 {
-		run.improve()
-	}
-	return run.finish()
+	return s.Until(o.Evaluations, o.Stop)
 }
 
-// run is one call of Solve.
+// Searching is a search that can be gone on with.
+type Searching struct {
+	r    *run
+	work sync.Mutex
+}
+
+// Begin makes the tables and the first lay; nothing is searched for yet.
+func Begin(p Problem, o Options) (*Searching, error) {
+	r, err := newRun(p, o)
+	if err != nil {
+		return nil, err
+	}
+	r.first()
+	return &Searching{r: r}, nil
+}
+
+// Until searches until so many evaluations are used in all, or until it is told
+// to stop; then it can be gone on with, as if there had been no pause. The lay
+// is that of [Solve] with the same count.
+func (s *Searching) Until(evaluations int64, stop func() bool) (Lay, error) {
+	s.work.Lock()
+	defer s.work.Unlock()
+	r := s.r
+	r.o.Evaluations, r.o.Stop = evaluations, stop
+	if evaluations > r.used && r.p.Pieces() <= mostSearched && len(r.plans) > 0 {
+		r.improve()
+	}
+	return r.finish()
+}
+
+// run is the work of one search.
 type run struct {
 	p      Problem
 	o      Options
@@ -44,6 +72,8 @@ type run struct {
 	best   Lay
 	winner *planned // whose lay is the best; nil: the shelf lay
 	used   int64
+	trial  int   // plans that had their trial
+	until  int64 // the count at which the trial of the next ends; 0: it has not begun
 }
 
 // planned is a plan with the search of each of its strips.
@@ -51,6 +81,7 @@ type planned struct {
 	plan
 	searches []*search
 	turn     int
+	known    bool // goes on from a lay that was found before
 }
 
 func newRun(p Problem, o Options) (*run, error) {
@@ -84,6 +115,7 @@ func newRun(p Problem, o Options) (*run, error) {
 			s.couple()
 			pl.searches = append(pl.searches, newSearch(s, o.Seed*16+uint64(k), o.Searchers))
 		}
+		pl.goOnFrom(o.From)
 		r.plans = append(r.plans, pl)
 	}
 	return r, nil
@@ -122,7 +154,7 @@ func (r *run) first() {
 	if s := shelf(&r.p, r.b); s.Length > 0 && (r.best.Length == 0 || s.Length < r.best.Length) && len(Verify(r.p, s)) == 0 {
 		r.best, r.winner = s, nil
 	}
-	r.best.First = true
+	r.best.First = r.winner == nil || !r.winner.known
 	r.tell()
 }
 
@@ -153,19 +185,9 @@ func (r *run) tell() {
 func (r *run) improve() {
 	plans := r.plans[:min(len(r.plans), trialPlans)]
 	if len(plans) > 1 {
-		for _, pl := range plans {
-			until := r.used + trialEvals
-			for r.used < until && !pl.done() {
-				if !r.race(pl) {
-					return
-				}
-			}
+		if !r.tryOut(plans) {
+			return
 		}
-		sort.SliceStable(plans, func(a, b int) bool {
-			_, la := plans[a].length(&r.p.Cloth)
-			_, lb := plans[b].length(&r.p.Cloth)
-			return la < lb
-		})
 	}
 	for !plans[0].done() {
 		if r.o.Stop != nil && r.o.Stop() {
@@ -175,6 +197,31 @@ func (r *run) improve() {
 			return
 		}
 	}
+}
+
+// tryOut gives each plan its trial and puts the shortest first; false: it was
+// stopped before.
+func (r *run) tryOut(plans []*planned) bool {
+	if r.trial == len(plans) {
+		return true
+	}
+	for ; r.trial < len(plans); r.trial++ {
+		if r.until == 0 {
+			r.until = r.used + trialEvals
+		}
+		for r.used < r.until && !plans[r.trial].done() {
+			if !r.race(plans[r.trial]) {
+				return false
+			}
+		}
+		r.until = 0
+	}
+	sort.SliceStable(plans, func(a, b int) bool {
+		_, la := plans[a].length(&r.p.Cloth)
+		_, lb := plans[b].length(&r.p.Cloth)
+		return la < lb
+	})
+	return true
 }
 
 func (pl *planned) done() bool {
@@ -189,8 +236,8 @@ func (pl *planned) done() bool {
 // race runs one race of the plan's next strip; false: it was dropped.
 func (r *run) race(pl *planned) bool {
 	h := pl.searches[pl.turn%len(pl.searches)]
-	pl.turn++
 	if h.done {
+		pl.turn++
 		return true
 	}
 	before := h.used
@@ -198,6 +245,7 @@ func (r *run) race(pl *planned) bool {
 	if out == dropped {
 		return false
 	}
+	pl.turn++
 	r.used += h.used - before
 	if out == won && r.take(pl) {
 		r.tell()

@@ -211,3 +211,52 @@ func strictlyOutside(p Point, o []Point) bool {
 	}
 	return !strictlyInside(p.plus(p), o)
 }
+
+// A search that is paused, stopped and gone on with gives what one of the same
+// count gives at once.
+func TestASearchIsGoneOnWithAsIfThereWereNoPause(t *testing.T) {
+	for _, fold := range []string{Lengthwise, Flat, ToMiddle} {
+		p := toy(fold)
+		p.Cloth.Tape = 31750
+		s, err := Begin(p, Options{Seed: 4})
+		require.NoError(t, err)
+		for _, n := range []int64{0, 1000, 70_001, 300_000, 650_000} {
+			got, err := s.Until(n, nil)
+			require.NoError(t, err)
+			asked := 0
+			_, err = s.Until(2_000_000, func() bool { asked++; return true })
+			require.NoError(t, err)
+			want, err := Solve(p, Options{Seed: 4, Evaluations: max(n, got.Evaluations)}) // a pause may come after the count
+			require.NoError(t, err)
+			require.Equal(t, want, got, "%s, %d", fold, n)
+			require.Empty(t, Verify(p, got))
+		}
+	}
+}
+
+// What was found once is never lost when a search begins from it.
+func TestASearchGoesOnFromALay(t *testing.T) {
+	for _, fold := range []string{Lengthwise, Flat, ToMiddle} {
+		for _, tape := range []int64{0, 31750} {
+			p := toy(fold)
+			p.Cloth.Tape = tape
+			found, err := Solve(p, Options{Seed: 4, Evaluations: 800_000})
+			require.NoError(t, err)
+			on, err := Solve(p, Options{Seed: 9, From: found.Placed})
+			require.NoError(t, err)
+			require.Equal(t, found.First, on.First, fold)
+			require.Equal(t, found.Length, on.Length, fold)
+			on, err = Solve(p, Options{Seed: 9, Evaluations: 50_000, From: found.Placed})
+			require.NoError(t, err)
+			require.LessOrEqual(t, on.Length, found.Length, fold)
+			require.Empty(t, Verify(p, on))
+			// Of other pieces it is of no use, and does no harm.
+			p.Items[1].Outline = moved(p.Items[1].Outline, Point{0, 0})
+			p.Items[1].Turns = []int{0}
+			p.Items[2].Count = 4
+			on, err = Solve(p, Options{Seed: 9, Evaluations: 5000, From: found.Placed})
+			require.NoError(t, err)
+			require.Empty(t, Verify(p, on))
+		}
+	}
+}

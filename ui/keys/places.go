@@ -64,6 +64,8 @@ var lay = []Action{
 	{ID: "pin", Keys: []string{"p"}, Shown: "p", Title: "Pin the piece", Foot: "Pin", Where: Lay, Says: "Keep the piece where it is, or let it go.", Synonyms: []string{"fix", "hold"}},
 	{ID: "turn-piece", Keys: []string{"u"}, Shown: "u", Title: "End for end", Foot: "End for end", Where: Lay, Says: "Turn the piece end for end on the grain.", Synonyms: []string{"turn", "flip", "nap"}},
 	{ID: "flaw", Keys: []string{"f"}, Shown: "f", Title: "Flaw in the cloth", Foot: "Flaw", Where: Lay, Says: "Mark a place that must not be cut from.", Synonyms: []string{"hole", "stain", "fault"}},
+	{ID: "cloth", Keys: []string{"t"}, Shown: "t", Title: "The cloth", Foot: "Cloth", Where: Lay, Says: "Say how wide the cloth is, how it lies, what it loses in the wash, and more.", Synonyms: []string{"width", "fold", "nap", "shrinkage", "repeat", "selvage", "price", "fabric"}},
+	{ID: "other-cloth", Keys: []string{"a"}, Shown: "a", Title: "Another cloth", Foot: "Other cloth", Where: Lay, Says: "Lay the next cloth: main, lining, interfacing.", Synonyms: []string{"lining", "interfacing", "next cloth"}},
 	{ID: "search-on", Keys: []string{"n"}, Shown: "n", Title: "Search on", Foot: "Search on", Where: Lay, Says: "Look for a shorter lay.", Synonyms: []string{"better", "improve"}},
 	{ID: "widths", Keys: []string{"v"}, Shown: "v", Title: "Other widths", Foot: "Widths", Where: Lay, Says: "Say what cloth of other widths would take.", Synonyms: []string{"compare widths", "buy"}},
 	{ID: "remnant", Keys: []string{"e"}, Shown: "e", Title: "Remnant", Foot: "Remnant", Where: Lay, Says: "Ask whether a piece of cloth at hand is enough.", Synonyms: []string{"scrap", "left over"}},

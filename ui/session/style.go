@@ -194,6 +194,7 @@ var clothFields = []clothField{
 	{key: "gap", length: func(c *pattern.Cloth) *measure.Length { return &c.Gap }},
 	{key: "step", length: func(c *pattern.Cloth) *measure.Length { return &c.Step }},
 	{key: "stripe", word: func(c *pattern.Cloth) *string { return &c.Stripe }, words: []string{"centre", "midway"}},
+	{key: "off_grain", number: func(c *pattern.Cloth) *float64 { return &c.OffGrain }, most: 3},
 }
 
 // flaws reads lists of four lengths: along, across, length, width.

@@ -191,12 +191,16 @@ func sameCloth(a, b pattern.Cloth) bool {
 
 // run lays the pieces and says all about it.
 func (l *laying) run() error {
+	var from []lay.Placed // the lay that she kept, to go on from
 	if len(l.Sheets) == 1 {
 		if k, kept := l.Sheets[0].Job.Lay(l.Cloth.Name); kept {
 			l.Work = l.Pinned(k)
+			if own, dropped := l.Again(k); len(k.Placed) > 0 && dropped.IsEmpty() {
+				from = own.Placed
+			}
 		}
 	}
-	found, err := lay.Solve(l.Problem, lay.Options{Evaluations: l.search.Evaluations})
+	found, err := lay.Solve(l.Problem, lay.Options{Evaluations: l.search.Evaluations, From: from})
 	if err != nil {
 		return notDone(err)
 	}
@@ -226,8 +230,8 @@ func (l *laying) sayKept(found lay.Lay) {
 	switch {
 	case !dropped.IsEmpty():
 		l.say("%s: %s", l.files[0], dropped.In(l.unit))
-	case own.Length < found.Length:
-		l.say("%s: the lay that was kept is shorter, %s against %s", l.files[0], l.unit.Say(mmOf(own.Length)), l.unit.Say(mmOf(found.Length)))
+	case own.Length <= found.Length:
+		l.say("%s: no lay shorter than the one that was kept, %s, was found", l.files[0], l.unit.Say(mmOf(own.Length)))
 	}
 }
 

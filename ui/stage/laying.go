@@ -3,11 +3,9 @@ package stage
 import (
 	"errors"
 	"reflect"
-	"sync/atomic"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
-	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
@@ -15,26 +13,20 @@ import (
 	"chalkfold/ui/view"
 )
 
-// Lay shows the main cloth with the pieces on it: the lay that she kept, or a
-// first one at once and shorter ones as they are found. She may lay pieces
-// herself and pin them; nothing is kept before she says so.
+// Lay shows a cloth of the session with the pieces on it: the lay that she
+// kept, or a first one at once and shorter ones as they are found. She may lay
+// pieces herself and pin them; nothing is kept before she says so. Each cloth,
+// main, lining, interfacing, has its own pile of work.
 type Lay struct {
 	bench
-	known   bool
-	version int // of the job that the rest is for
-	shown   laid.Shown
-	trouble error // why nothing can be laid; nil with an empty best: nothing to lay yet
-	best    lay.Lay
-	origin  origin
-	reached int64 // evaluations that the best of this problem had
-	until   int64
-	stop    *atomic.Bool // of the search that runs; nil: none
-	held    piece        // the piece in hand
-	aside   aside
-	effort  int64 // evaluations for each answer besides the lay
-	entry   layEntry
-	field   field
-	drawn   *view.Laid // of best and held; nil: to be made
+	pile            // of the cloth that is shown
+	cloth  string   // its name
+	names  []string // cloths that pieces are cut from
+	others map[string]pile
+	effort int64 // evaluations for each answer besides the lay
+	entry  layEntry
+	field  field
+	form   form // of the cloth
 }
 
 // origin says where the lay in hand comes from.
@@ -63,34 +55,6 @@ func (s *Lay) Fact() string { return "" }
 // remnant.
 func (s *Lay) Typing() bool { return s.eye.Hair || s.entry != noLayEntry }
 
-// renew takes the job as it is now. What was worked out for another one is
-// dropped and its search stopped.
-func (s *Lay) renew() {
-	if s.known && s.version == s.d.Version() {
-		return
-	}
-	s.halt()
-	was := s.shown.Work
-	s.known, s.version = true, s.d.Version()
-	s.trouble, s.best, s.origin, s.reached, s.drawn, s.aside = nil, lay.Lay{}, fromShelf, 0, nil, aside{}
-	s.shown = laid.Shown{}
-	sheet := s.d.Sheet()
-	if !sheet.Complete || len(sheet.Pieces) == 0 {
-		return
-	}
-	s.shown, s.trouble = laid.Show(sheet, laid.Main)
-	if s.trouble != nil {
-		return
-	}
-	s.best = s.shown.Lay
-	if s.shown.Kept {
-		s.origin, s.reached = fromSession, s.best.Evaluations
-	}
-	if len(was.Problem.Items) != len(s.shown.Problem.Items) {
-		s.held = piece{}
-	}
-}
-
 // ready says that there is a lay.
 func (s *Lay) ready() bool { return len(s.best.Placed) > 0 }
 
@@ -104,7 +68,7 @@ func (s *Lay) index() int {
 	return -1
 }
 
-func (s *Lay) titleOf(q lay.Placed) string { return s.d.Trade(s.shown.Problem.Items[q.Item].Title) }
+func (s *Lay) titleOf(q lay.Placed) string { return s.d.Trade(s.work.Problem.Items[q.Item].Title) }
 
 // take puts another lay on the table.
 func (s *Lay) take(l lay.Lay, o origin) { s.best, s.origin, s.drawn = l, o, nil }
@@ -116,7 +80,7 @@ func (s *Lay) Begin() desk.Ask {
 	if !s.ready() || s.stop != nil || s.origin == fromSession || s.origin == fromHand || s.reached >= usualSearch {
 		return desk.Ask{}
 	}
-	return s.search(usualSearch)
+	return s.lookOn(usualSearch)
 }
 
 // Actions are what can be done here.
@@ -125,6 +89,8 @@ func (s *Lay) Actions() []desk.Offer {
 	switch {
 	case s.eye.Hair:
 		return s.hairOffers()
+	case s.entry == clothEntry:
+		return s.formOffers()
 	case s.entry != noLayEntry:
 		return []desk.Offer{offer(keys.Accept), offer(keys.Back), quiet("clear"), quiet("text-left"), quiet("text-right")}
 	}
@@ -140,7 +106,7 @@ func (s *Lay) Actions() []desk.Offer {
 	add := func(id keys.ID, why string, quiet bool) {
 		out = append(out, desk.Offer{ID: id, WhyNot: why, Quiet: quiet})
 	}
-	if s.stop != nil {
+	if s.busy() {
 		add("stop-lay", "", false)
 	} else {
 		add("search-on", s.cannotSearch(why), false)
@@ -155,6 +121,8 @@ func (s *Lay) Actions() []desk.Offer {
 	add("widths", why, false)
 	add("remnant", why, false)
 	add("flaw", why, true)
+	add("cloth", s.cannotCloth(), false)
+	add("other-cloth", s.cannotOther(), len(s.names) < 2)
 	return append(out, s.tableOffers()...)
 }
 
@@ -189,8 +157,12 @@ func (s *Lay) Do(id keys.ID) desk.Ask {
 		return ask
 	case s.entry != noLayEntry:
 		return s.inEntry(id)
-	case id == "stop-lay" || id == keys.Back && s.stop != nil:
+	case id == "stop-lay" || id == keys.Back && s.busy():
 		return s.stopped()
+	case id == "cloth":
+		return s.openForm()
+	case id == "other-cloth":
+		return s.otherCloth(1)
 	case id == keys.Room:
 		s.swap()
 		return desk.Ask{}
@@ -202,7 +174,7 @@ func (s *Lay) Do(id keys.ID) desk.Ask {
 		if why := s.cannotSearch(""); why != "" {
 			return desk.Ask{Say: why}
 		}
-		return s.search(longSearch)
+		return s.lookOn(max(longSearch, s.reached))
 	case "keep-lay":
 		return s.keepLay()
 	case "piece-next", keys.FieldNext:
@@ -247,11 +219,11 @@ func (s *Lay) keepLay() desk.Ask {
 		return desk.Ask{Say: why}
 	}
 	s.halt()
-	job := s.d.Job().WithLay(s.shown.Keep(s.best))
+	job := s.d.Job().WithLay(s.work.Keep(s.best))
 	if reflect.DeepEqual(job, s.d.Job()) {
 		return desk.Ask{Say: s.d.Tell(text.LayKeptYet)}
 	}
-	return desk.Ask{Job: &job, Says: s.d.Tell(text.LayKept, s.shown.Cloth.Name, s.d.Trade(s.shown.Buy(s.best).Says))}
+	return desk.Ask{Job: &job, Says: s.d.Tell(text.LayKept, s.work.Cloth.Name, s.d.Trade(s.work.Buy(s.best).Says))}
 }
 
 // Hear what was found.
@@ -271,11 +243,8 @@ func (s *Lay) Hear(a desk.Answer) desk.Ask {
 	switch v := a.Value.(type) {
 	case foundLay:
 		return s.found(v)
-	case []laid.Width:
-		s.aside = aside{widths: v}
-	case laid.Fit:
-		s.aside = aside{fit: &v}
-		return desk.Ask{Say: s.d.Trade(v.Says().In(s.d.Unit()))}
+	case errand:
+		return s.answered(v)
 	}
 	return desk.Ask{}
 }
@@ -293,7 +262,7 @@ func (s *Lay) View(r desk.Rect) []string {
 
 // onCloth is the lay as the table draws it.
 func (s *Lay) onCloth() *view.Cloth {
-	c := &s.shown.Problem.Cloth
+	c := &s.work.Problem.Cloth
 	wide := c.Width
 	if c.Fold != lay.Flat && s.best.Folded >= s.best.Length {
 		wide /= 2
@@ -306,13 +275,13 @@ func (s *Lay) onCloth() *view.Cloth {
 
 // draw is the lay in millimetres.
 func (s *Lay) draw() *view.Laid {
-	c := &s.shown.Problem.Cloth
+	c := &s.work.Problem.Cloth
 	out := &view.Laid{Flat: c.Fold == lay.Flat, Middle: c.Fold == lay.ToMiddle, Hand: s.index()}
 	if s.best.Folded < s.best.Length {
 		out.Opened = float64(stepsLong(s.best.Folded))
 	}
 	for _, q := range s.best.Placed {
-		p := view.LaidPiece{ID: pattern.PieceID(s.shown.Problem.Items[q.Item].ID), Title: s.shown.Problem.Items[q.Item].Title, Pinned: s.pinned(q) >= 0}
+		p := view.LaidPiece{ID: pattern.PieceID(s.work.Problem.Items[q.Item].ID), Title: s.work.Problem.Items[q.Item].Title, Pinned: s.pinned(q) >= 0}
 		for _, o := range q.Outline {
 			p.Outline = append(p.Outline, onTable(o))
 		}

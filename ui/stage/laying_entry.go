@@ -3,6 +3,7 @@ package stage
 import (
 	"slices"
 	"strings"
+	"sync/atomic"
 
 	"chalkfold/measure"
 	"chalkfold/pattern/geom"
@@ -21,6 +22,7 @@ const (
 	noLayEntry layEntry = iota
 	flawEntry
 	remnantEntry
+	clothEntry
 )
 
 // aside is what was asked about the cloth besides the lay.
@@ -46,6 +48,8 @@ func (s *Lay) Type(k desk.Key) desk.Ask {
 	switch {
 	case s.entry == noLayEntry:
 		return s.hairType(k)
+	case s.entry == clothEntry:
+		return s.formType(k)
 	case len(k.Runes) > 0:
 		s.field.insert(k.Runes)
 	default:
@@ -54,15 +58,23 @@ func (s *Lay) Type(k desk.Key) desk.Ask {
 	return desk.Ask{}
 }
 
-// Settle leaves an entry that is open when another screen comes; nothing in it
-// was asked for yet. A search stops too: its words would run into other work.
+// Settle leaves an entry that is open when another screen comes; of the cloth's
+// form what is typed is accepted, of others nothing was asked for yet. A search
+// stops too: its words would run into other work.
 func (s *Lay) Settle() desk.Ask {
 	s.halt()
+	was := s.entry
 	s.entry = noLayEntry
+	if was == clothEntry && s.form.dirty() {
+		return s.takeRow()
+	}
 	return desk.Ask{}
 }
 
 func (s *Lay) inEntry(id keys.ID) desk.Ask {
+	if s.entry == clothEntry {
+		return s.inForm(id)
+	}
 	switch id {
 	case keys.Accept:
 		return s.accept()
@@ -124,7 +136,7 @@ func (s *Lay) accept() desk.Ask {
 
 // mark puts a flaw on the cloth, as one change.
 func (s *Lay) mark(f [4]measure.Length) desk.Ask {
-	c := s.cloth()
+	c := s.hers()
 	c.Flaws = append(slices.Clone(c.Flaws), f)
 	job := s.d.Job().WithCloth(c)
 	u := s.d.Unit()
@@ -133,7 +145,7 @@ func (s *Lay) mark(f [4]measure.Length) desk.Ask {
 
 // flaws are those of the cloth where they show as it lies.
 func (s *Lay) flaws() []geom.Box {
-	c := &s.shown.Problem.Cloth
+	c := &s.work.Problem.Cloth
 	var out []geom.Box
 	for _, f := range c.Flaws {
 		add := func(left, right, least, most int64) {
@@ -158,26 +170,61 @@ func (s *Lay) flaws() []geom.Box {
 	return slices.DeleteFunc(out, func(b geom.Box) bool { return b.Min.Y >= b.Max.Y })
 }
 
+// errand is the answer to what was asked besides the lay.
+type errand struct {
+	aside
+	stop *atomic.Bool
+}
+
+// inquire works something out besides the lay; Esc ends it with what is found.
+func (s *Lay) inquire(words string, work func(laid.Work, laid.Search) aside) desk.Ask {
+	s.halt()
+	stop := new(atomic.Bool)
+	s.asked = stop
+	w, version, search := s.work.Work, s.version, laid.Search{Evaluations: s.effort, Stop: stop.Load}
+	return desk.Ask{For: words, Run: func() desk.Answer {
+		return desk.Answer{Version: version, Value: errand{work(w, search), stop}}
+	}}
+}
+
+// answered puts what was asked beside the lay.
+func (s *Lay) answered(e errand) desk.Ask {
+	if e.stop != s.asked {
+		return desk.Ask{} // of a question that is not asked any more
+	}
+	s.asked, s.aside = nil, e.aside
+	if e.fit != nil {
+		return desk.Ask{Say: s.d.Trade(e.fit.Says().In(s.d.Unit()))}
+	}
+	for i := range s.aside.widths {
+		// Her own width is laid already, and longer searched for.
+		if r := &s.aside.widths[i]; r.Own && s.best.Length <= r.Lay.Length {
+			r.Lay, r.Buy = s.best, s.work.Buy(s.best)
+			r.Cost = s.work.Cost(r.Buy)
+		}
+	}
+	if e.stop.Load() {
+		return desk.Ask{Say: s.d.Tell(text.LayCutShort)}
+	}
+	return desk.Ask{}
+}
+
 // otherWidths lays the pieces on other widths, or puts their table away.
 func (s *Lay) otherWidths() desk.Ask {
 	if s.aside.widths != nil {
 		s.aside = aside{}
 		return desk.Ask{}
 	}
-	s.halt()
-	w, u, version, search := s.shown.Work, s.d.Unit(), s.version, laid.Search{Evaluations: s.effort}
-	return desk.Ask{For: s.d.Tell(text.LayTrying), Run: func() desk.Answer {
-		rows := w.Widths(laid.ShopWidths(u, w.Cloth.Width), search)
-		return desk.Answer{Version: version, What: "widths", Value: rows}
-	}}
+	u := s.d.Unit()
+	return s.inquire(s.d.Tell(text.LayTrying), func(w laid.Work, search laid.Search) aside {
+		return aside{widths: w.Widths(laid.ShopWidths(u, w.Cloth.Width), search)}
+	})
 }
 
 // tryRemnant asks whether a remnant is enough.
 func (s *Lay) tryRemnant(along, across measure.Length) desk.Ask {
-	s.halt()
-	w, version, search := s.shown.Work, s.version, laid.Search{Evaluations: s.effort}
-	return desk.Ask{For: s.d.Tell(text.LayRemTrying), Run: func() desk.Answer {
+	return s.inquire(s.d.Tell(text.LayRemTrying), func(w laid.Work, search laid.Search) aside {
 		fit := w.Remnant(along, across, search, workroom.Draft)
-		return desk.Answer{Version: version, What: "remnant", Value: fit}
-	}}
+		return aside{fit: &fit}
+	})
 }

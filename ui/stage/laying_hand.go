@@ -25,7 +25,7 @@ const farthest = 640
 
 // tape is the step by which pieces are moved.
 func (s *Lay) tape() int64 {
-	if t := s.shown.Problem.Cloth.Tape; t > 0 {
+	if t := s.work.Problem.Cloth.Tape; t > 0 {
 		return t
 	}
 	return 5 * lay.PerMM
@@ -61,8 +61,8 @@ func (s *Lay) moved(i int, q lay.Placed, way lay.Point, first int64, none text.I
 		}
 		if l, pins, ok := s.with(i, q); ok {
 			l.Evaluations = s.best.Evaluations
-			s.shown.Problem.Pins = pins
-			s.reached = 0
+			s.work.Problem.Pins = pins
+			s.anew()
 			s.take(l, fromHand)
 			return desk.Ask{Say: s.d.Tell(text.LayMoved, s.titleOf(q))}
 		}
@@ -75,19 +75,19 @@ func (s *Lay) moved(i int, q lay.Placed, way lay.Point, first int64, none text.I
 func (s *Lay) beyond(q lay.Placed, from lay.Point) bool {
 	lo := corner(q.Outline)
 	x, y := lo.X+q.At.X-from.X, lo.Y+q.At.Y-from.Y
-	return x < 0 || y < 0 || x > s.shown.Problem.Cloth.Width
+	return x < 0 || y < 0 || x > s.work.Problem.Cloth.Width
 }
 
 // with is the lay with one piece lying otherwise, and pinned there, if that
 // keeps all the rules.
 func (s *Lay) with(i int, q lay.Placed) (lay.Lay, []lay.Placed, bool) {
-	q, err := s.shown.Problem.Lie(q)
+	q, err := s.work.Problem.Lie(q)
 	if err != nil {
 		return lay.Lay{}, nil, false
 	}
 	placed := slices.Clone(s.best.Placed)
 	placed[i] = q
-	p := s.shown.Problem
+	p := s.work.Problem
 	p.Pins = s.pinsWith(q)
 	l, faults := lay.Kept(p, placed)
 	return l, p.Pins, len(faults) == 0
@@ -96,7 +96,7 @@ func (s *Lay) with(i int, q lay.Placed) (lay.Lay, []lay.Placed, bool) {
 // pinsWith are the pins with one more; a piece in the opened part cannot be
 // pinned, since where that part begins may change.
 func (s *Lay) pinsWith(q lay.Placed) []lay.Placed {
-	pins := slices.Clone(s.shown.Problem.Pins)
+	pins := slices.Clone(s.work.Problem.Pins)
 	if at := s.pinned(q); at >= 0 {
 		pins = slices.Delete(pins, at, at+1)
 	}
@@ -108,7 +108,7 @@ func (s *Lay) pinsWith(q lay.Placed) []lay.Placed {
 
 // pinned is the pin of a piece, -1 if it is loose.
 func (s *Lay) pinned(q lay.Placed) int {
-	return slices.IndexFunc(s.shown.Problem.Pins, func(p lay.Placed) bool { return p.Item == q.Item && p.Copy == q.Copy })
+	return slices.IndexFunc(s.work.Problem.Pins, func(p lay.Placed) bool { return p.Item == q.Item && p.Copy == q.Copy })
 }
 
 // pin keeps the piece in hand where it is, or lets it go.
@@ -119,13 +119,14 @@ func (s *Lay) pin() desk.Ask {
 	}
 	s.halt()
 	q := s.best.Placed[i]
-	s.reached, s.drawn = 0, nil
+	s.anew()
+	s.drawn = nil
 	if at := s.pinned(q); at >= 0 {
-		s.shown.Problem.Pins = slices.Delete(slices.Clone(s.shown.Problem.Pins), at, at+1)
+		s.work.Problem.Pins = slices.Delete(slices.Clone(s.work.Problem.Pins), at, at+1)
 		s.handled()
 		return desk.Ask{Say: s.d.Tell(text.LayLoose, s.titleOf(q))}
 	}
-	s.shown.Problem.Pins = s.pinsWith(q)
+	s.work.Problem.Pins = s.pinsWith(q)
 	s.handled()
 	return desk.Ask{Say: s.d.Tell(text.LayPinned, s.titleOf(q))}
 }
@@ -145,7 +146,7 @@ func (s *Lay) turnPiece() desk.Ask {
 		return desk.Ask{Say: s.d.Tell(text.LayTakeOne)}
 	}
 	q := s.best.Placed[i]
-	if s.shown.Problem.Cloth.Nap {
+	if s.work.Problem.Cloth.Nap {
 		return desk.Ask{Say: s.d.Tell(text.LayNoTurn, s.titleOf(q))}
 	}
 	was := corner(q.Outline)
@@ -153,13 +154,13 @@ func (s *Lay) turnPiece() desk.Ask {
 	if q.OnFold {
 		q.Mirror = !q.Mirror
 	}
-	turned, err := s.shown.Problem.Lie(q)
+	turned, err := s.work.Problem.Lie(q)
 	if err != nil {
 		return desk.Ask{Say: s.d.Plain(err.Error()), Warn: true}
 	}
 	now := corner(turned.Outline)
 	q.At = lay.Point{X: q.At.X + was.X - now.X, Y: q.At.Y + was.Y - now.Y}
-	if q, err = s.shown.Problem.Lie(q); err != nil {
+	if q, err = s.work.Problem.Lie(q); err != nil {
 		return desk.Ask{Say: s.d.Plain(err.Error()), Warn: true}
 	}
 	return s.moved(i, q, lay.Point{Y: 1}, 0, text.LayNoPlace)
@@ -173,9 +174,9 @@ func corner(o []lay.Point) lay.Point {
 	return lo
 }
 
-// cloth is her main cloth as the session has it.
-func (s *Lay) cloth() pattern.Cloth {
-	c, _ := s.d.Job().Cloth(s.shown.Cloth.Name)
-	c.Name = s.shown.Cloth.Name
+// hers is her cloth as the session has it.
+func (s *Lay) hers() pattern.Cloth {
+	c, _ := s.d.Job().Cloth(s.work.Cloth.Name)
+	c.Name = s.work.Cloth.Name
 	return c
 }

@@ -34,7 +34,7 @@ func wideCloth(in float64) pattern.Cloth {
 
 // verified says that the lay on the table keeps all the rules.
 func verified(t require.TestingT, s *Lay) {
-	require.Empty(t, lay.Verify(s.shown.Problem, s.best))
+	require.Empty(t, lay.Verify(s.work.Problem, s.best))
 }
 
 func TestAFirstLayIsThereAtOnce(t *testing.T) {
@@ -139,25 +139,25 @@ func TestPiecesAreMovedPinnedAndTurned(t *testing.T) {
 	require.Contains(t, u.do("piece-down").Say, "lies on the fold", "the cloth lies: down is across")
 	long := s.best.Length
 	require.Contains(t, u.do("piece-right").Say, "Front moved and pinned")
-	require.Len(t, s.shown.Problem.Pins, 1)
+	require.Len(t, s.work.Problem.Pins, 1)
 	require.GreaterOrEqual(t, s.best.Length, long)
 	verified(t, s)
 	require.Contains(t, u.screen(), "Laid by you: ")
 	require.Contains(t, u.do("piece-left").Say, "moved", "back to the cut end")
 	require.Contains(t, u.do("piece-left").Say, "no free place")
 	require.Contains(t, u.do("pin").Say, "is loose")
-	require.Empty(t, s.shown.Problem.Pins)
+	require.Empty(t, s.work.Problem.Pins)
 	require.Contains(t, u.do("pin").Say, "is pinned")
 	turned := u.do("turn-piece")
 	require.Contains(t, turned.Say, "moved and pinned")
 	require.Equal(t, 180, s.best.Placed[s.index()].Turn)
 	verified(t, s)
-	pinned := s.shown.Problem.Pins[0]
+	pinned := s.work.Problem.Pins[0]
 	ask := u.do("search-on")
 	s.until = 100_000
 	s.Hear(ask.Run())
 	verified(t, s)
-	require.Equal(t, pinned.At, s.shown.Problem.Pins[0].At)
+	require.Equal(t, pinned.At, s.work.Problem.Pins[0].At)
 	u.do(keys.FieldBack)
 	require.NotEqual(t, -1, s.index())
 }

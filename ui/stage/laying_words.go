@@ -15,6 +15,10 @@ import (
 // besides.
 func (s *Lay) words(cols, rows int) ([]string, string) {
 	d := s.d
+	if s.entry == clothEntry {
+		lines := s.formLines(cols, rows)
+		return lines, lines[0]
+	}
 	if !s.ready() {
 		var out []string
 		for _, l := range desk.Wrap(s.whyNot(), cols-2) {
@@ -22,7 +26,7 @@ func (s *Lay) words(cols, rows int) ([]string, string) {
 		}
 		return append([]string{""}, out...), " " + desk.Clip(s.whyNot(), cols-1)
 	}
-	title := " " + d.Paint(theme.Title, d.Tell(text.LayBuy, d.Trade(s.shown.Buy(s.best).Says)))
+	title := " " + d.Paint(theme.Title, d.Tell(text.LayBuy, d.Trade(s.work.Buy(s.best).Says)))
 	caption := title + "   " + d.Unit().Say(stepsLong(s.best.Length))
 	out := []string{"", title}
 	if rows < 9 {
@@ -41,7 +45,7 @@ func (s *Lay) words(cols, rows int) ([]string, string) {
 		return append(out, s.typed(cols)...), caption
 	}
 	if i := s.index(); i >= 0 {
-		add(d.Trade(lay.Say(s.shown.Problem, s.best)[s.line(i)].In(d.Unit())))
+		add(d.Trade(lay.Say(s.work.Problem, s.best)[s.line(i)].In(d.Unit())))
 	}
 	switch {
 	case s.aside.widths != nil:
@@ -52,8 +56,8 @@ func (s *Lay) words(cols, rows int) ([]string, string) {
 		return out, caption
 	}
 	add(s.onWhat())
-	if !s.shown.Dropped.IsEmpty() && s.origin != fromSession {
-		add(d.Trade(s.shown.Dropped.In(d.Unit())))
+	if !s.work.Dropped.IsEmpty() && s.origin != fromSession {
+		add(d.Trade(s.work.Dropped.In(d.Unit())))
 	}
 	for _, t := range s.last() {
 		add(t)
@@ -71,7 +75,7 @@ func (s *Lay) line(i int) int {
 
 // last are the sentences behind those of the pieces.
 func (s *Lay) last() []string {
-	all := lay.Say(s.shown.Problem, s.best)
+	all := lay.Say(s.work.Problem, s.best)
 	n := len(s.best.Placed)
 	if s.line(n-1) >= n {
 		n++
@@ -88,7 +92,7 @@ func (s *Lay) last() []string {
 func (s *Lay) says() string {
 	d := s.d
 	hand := d.Tell(text.LayNoHand)
-	if h, ok := s.shown.Hand(s.shown.Cloth.Width); ok {
+	if h, ok := s.work.Hand(s.work.Cloth.Width); ok {
 		hand = d.Trade(lay.Says(h.Yards, h.Metric))
 	}
 	long, used := d.Unit().Say(stepsLong(s.best.Length)), number(s.best.Density)
@@ -105,13 +109,13 @@ func (s *Lay) says() string {
 
 // onWhat is the cloth.
 func (s *Lay) onWhat() string {
-	d, c := s.d, s.shown.Cloth
+	d, c := s.d, s.work.Cloth
 	nap := ""
 	if c.Nap {
 		nap = d.Tell(text.LayNap)
 	}
 	words := d.Tell(text.LayOn, capital(d.Plain(c.Name)), d.Unit().Say(c.Width), d.Trade(laid.Folds(c)), nap)
-	if !s.shown.Named {
+	if !s.work.Named {
 		words += " " + d.Tell(text.LayUsual)
 	}
 	if c.ShrinkAlong > 0 || c.ShrinkAcross > 0 {

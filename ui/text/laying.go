@@ -29,6 +29,43 @@ const (
 	LayTrying    ID = "Laying it on other widths."
 	LayRemTrying ID = "Laying it on the remnant."
 	LayNothing   ID = "Nothing is searched for."
+	LayStopping  ID = "Stopping; what is found by now stays."
+	LayCutShort  ID = "Stopped: other widths show what was found by then."
+	LayNowOn     ID = "Now on the {1} cloth."
+	LayOneCloth  ID = "All pieces are cut from one cloth."
+)
+
+// The cloth and what is known of it.
+const (
+	LayFormTitle       ID = "{1} cloth"
+	LayFormDone        ID = "Done"
+	LayRowCloth        ID = "cloth"
+	LayRowWidth        ID = "width, as sold"
+	LayRowEdges        ID = "each selvage, not cut"
+	LayRowFold         ID = "how it lies"
+	LayRowNap          ID = "nap or one-way print"
+	LayRowShrinkAlong  ID = "shrinks along, %"
+	LayRowShrinkAcross ID = "shrinks across, %"
+	LayRowRepeatAlong  ID = "repeat along"
+	LayRowRepeatAcross ID = "repeat across"
+	LayRowStripe       ID = "on the fold lies"
+	LayRowOff          ID = "off the grain, at most"
+	LayRowGap          ID = "gap between pieces"
+	LayRowStep         ID = "marks of the tape"
+	LayRowPrice        ID = "price a metre"
+	LayRowFlaws        ID = "flaws"
+	LayNapYes          ID = "yes, all tops one way"
+	LayNapNo           ID = "no"
+	LayNever           ID = "none"
+	LayUnknown         ID = "not known"
+	LayTaken           ID = "{1}, the usual"
+	LayDegrees         ID = "{1} degrees"
+	LayFlaws           ID = "{1}; Left takes the last away"
+	LayFlawHow         ID = "f on the lay marks a flaw."
+	LayMidway          ID = "the middle between stripes"
+	LayCentre          ID = "the middle of a stripe"
+	LayNumber          ID = "That is no number from 0 to {1}."
+	LayClothSet        ID = "{1} cloth, {2}: {3}"
 )
 
 // What is in hand, and the heads of the table of widths.
