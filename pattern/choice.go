@@ -162,6 +162,12 @@ func (k *Known) Pick(id ChoiceID) string {
 	return ""
 }
 
+// On says whether a resolved switch is on.
+func (k *Known) On(id ChoiceID) bool {
+	s := k.setting(id)
+	return s != nil && s.Value.On
+}
+
 // Chosen says whether she made that choice herself.
 func (k *Known) Chosen(id ChoiceID) bool {
 	s := k.setting(id)

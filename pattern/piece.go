@@ -92,6 +92,9 @@ type Dart struct {
 	// are zero: it reaches no edge.
 	Fisheye bool
 	Foot    geom.Point
+	// Waist says that the dart ends in a waist seam and shapes the waist
+	// alone; a bust dart that lies there is none of these.
+	Waist bool
 }
 
 // Notch is a mark at the edge that meets the same mark of another piece.

@@ -34,6 +34,10 @@ const (
 	Collar      PieceID = "collar"
 	UnderCollar PieceID = "under_collar"
 	Placket     PieceID = "placket"
+	// Below front and back, which are the bodice then, where a waist seam parts
+	// them.
+	SkirtFront PieceID = "skirt_front"
+	SkirtBack  PieceID = "skirt_back"
 )
 
 // Step is the record of one step of the draft: one action, one new thing on

@@ -19,6 +19,7 @@ func choices() choiceList {
 		shapeChoices, shareChoices, figureChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
 		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices,
+		seamChoices,
 	} {
 		all = append(all, part...)
 	}

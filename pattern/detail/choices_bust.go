@@ -17,6 +17,16 @@ var bustChoices = []pattern.Choice{
 			{Value: ArmholeDart, Title: "Armhole", Says: "From the armhole, between its middle and the underarm."},
 			{Value: ShoulderDart, Title: "Shoulder", Says: "From the middle of the shoulder."},
 			{Value: NeckDart, Title: "Neck", Says: "From the neck, near the shoulder."},
+			{Value: WaistDart, Title: "Waist", Says: "From a waist seam, below the bust; the waist dart joins it."},
+			{Value: SplitDart, Title: "Side and waist", Says: "Shared between the side and a waist seam."},
+			{Value: CentreDart, Title: "Centre front", Says: "From a seam down the centre front, level with the bust."},
+		},
+	},
+	{
+		ID: "dart_share", Title: "Share of the waist", Says: "How much of a bust dart that side and waist share lies at the waist.", Group: "Dart",
+		Kind: pattern.KindPercent, Methods: onlyMeasured,
+		Default: func(pattern.Known) pattern.Default {
+			return pattern.Default{Value: pattern.NumberValue(pattern.KindPercent, 50), Because: measure.Tell("Half and half, unless one of them grows too small to sew.")}
 		},
 	},
 	length("french_dart_rise", "Dart", "French dart above the waist", "Where a French dart starts, along the side above the waist.", 2, 1, 4, pattern.Measured),

@@ -31,7 +31,7 @@ const sideZipBelow = 6.5 * measure.Inch
 // facing, and below a side dart.
 func SideZipStart(k pattern.Known) measure.Length {
 	start := 2 * measure.Inch
-	if k.Has(measure.SideNeckToWaist, measure.BackNeckToWaist) && rule.DartIntake(k).Result() > 0 && DartPlace(k) == SideDartPlace {
+	if k.Has(measure.SideNeckToWaist, measure.BackNeckToWaist) && rule.DartIntake(k).Result() > 0 && DartInSide(k) {
 		start = max(start, k.Length("side_dart_below")+measure.Inch/4)
 	}
 	return start

@@ -17,8 +17,7 @@ const (
 	NeckDart      = "neck"
 )
 
-// Places that want a seam which this dress has not: at the waist, or down the
-// centre front.
+// Places that want a seam: at the waist, or down the centre front.
 const (
 	WaistDart  = "waist"
 	CentreDart = "centre_front"
@@ -34,6 +33,11 @@ func DartPlace(k pattern.Known) string {
 	return picked(k, "bust_dart", SideDartPlace)
 }
 
+// DartInSide says whether the bust dart, or a share of it, lies in the side.
+func DartInSide(k pattern.Known) bool {
+	return DartPlace(k) == SideDartPlace || DartPlace(k) == SplitDart
+}
+
 // Bust is the front about its bust point: what turns when a dart is closed
 // in one place and opens in another. A dart turned about the bust point keeps
 // its angle, whatever its length.
@@ -45,7 +49,8 @@ type Bust struct {
 	Upper, Lower         geom.Point // where the side dart's legs meet the seam
 	Left                 float64    // of the shoulder, from the neck point on
 	FrenchRise, NeckFrom measure.Length
-	Swings               bool // as of DartIn
+	Swings               bool    // as of DartIn
+	Share                float64 // of the angle, that a dart shared with the waist gives it
 }
 
 // Angle is what the side dart opens at the bust point, radians.
@@ -97,9 +102,12 @@ type Turned struct {
 	// Before and After are the edge on both sides of the dart, in the
 	// direction of the ring.
 	Before, After geom.Path
-	Shoulder      geom.Path // where it turned whole
+	Neck          geom.Path // where it turned whole
+	Shoulder      geom.Path // likewise
 	Armhole       geom.Path // likewise
 	Underarm      geom.Point
+	Waist         geom.Point // where the waist at the side turned
+	Lower         geom.Point // likewise the lower leg of the side dart
 	Corner        geom.Point // where the closed side dart left a corner
 	Part          geom.Matrix
 }
@@ -107,7 +115,7 @@ type Turned struct {
 // Turn closes the side dart and opens it at a place.
 func (b Bust) Turn(place string) Turned {
 	down := geom.TurnAbout(b.Point, b.Angle())
-	t := Turned{Part: down, Underarm: down.Apply(b.Underarm), Corner: b.Lower}
+	t := Turned{Part: down, Underarm: down.Apply(b.Underarm), Corner: b.Lower, Waist: b.Waist, Lower: b.Lower}
 	switch place {
 	case FrenchDart:
 		up := geom.TurnAbout(b.Point, -b.Angle())
@@ -132,7 +140,26 @@ func (b Bust) Turn(place string) Turned {
 		t.After = t.After.Transform(down)
 		t.Moved = t.After.Start()
 		t.Shoulder, t.Armhole = b.Shoulder.Transform(down), b.Armhole.Transform(down)
+	case CentreDart:
+		t.Fixed = geom.Point{Y: b.Point.Y}
+		t.Moved = down.Apply(t.Fixed)
+		t.Neck, t.Shoulder, t.Armhole = b.Neck.Transform(down), b.Shoulder.Transform(down), b.Armhole.Transform(down)
+	case WaistDart:
+		return b.toWaist(b.Angle())
+	case SplitDart:
+		return b.toWaist(b.Angle() * b.Share)
 	}
+	return t
+}
+
+// toWaist opens the dart, or a share of it, at the waist below the bust
+// point: half of it inside, so that the leg that turns comes to lie on the
+// waist line as well.
+func (b Bust) toWaist(angle float64) Turned {
+	up := geom.TurnAbout(b.Point, -angle)
+	t := Turned{Part: up, Underarm: b.Underarm, Corner: b.Upper, Waist: up.Apply(b.Waist), Lower: up.Apply(b.Lower)}
+	t.Fixed = geom.Point{X: b.Point.X - float64((b.Waist.Y-b.Point.Y)*math.Tan(angle/2)), Y: b.Waist.Y}
+	t.Moved = up.Apply(t.Fixed)
 	return t
 }
 
@@ -148,6 +175,15 @@ func MorePlaceBack(place string) measure.Length {
 		return measure.Inch / 4
 	}
 	return 0
+}
+
+// PlaceBack is how far a dart's tip stops short of the bust point in a place:
+// from the waist no more than an inch, or the bust is left flat below.
+func PlaceBack(place string, chosen measure.Length) measure.Length {
+	if place == WaistDart || place == SplitDart {
+		return min(measure.Inch, chosen)
+	}
+	return chosen + MorePlaceBack(place)
 }
 
 // PressedOnMoved says on which leg a dart is pressed: an armhole dart down,

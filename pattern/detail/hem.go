@@ -12,6 +12,7 @@ const (
 	PeggedSkirt   = "pegged"
 	StraightSkirt = "straight"
 	ALineSkirt    = "a_line"
+	FlaredSkirt   = "flared"
 )
 
 // SkirtLine is how the skirt runs below the hip; by thumb the figure says it.
@@ -23,7 +24,7 @@ func HemNarrower(k pattern.Known) measure.Length {
 	switch SkirtLine(k) {
 	case StraightSkirt:
 		return 0
-	case ALineSkirt:
+	case ALineSkirt, FlaredSkirt:
 		return -k.Length("hem_flare")
 	}
 	return k.Length("hem_peg")
@@ -131,6 +132,28 @@ func OpeningExtension(kind string, hem geom.Point, top float64, depth measure.Le
 	return Extension{}, false
 }
 
+// Widens says whether the hem is wider than the hip.
+func Widens(k pattern.Known) bool { return SkirtLine(k) == ALineSkirt || SkirtLine(k) == FlaredSkirt }
+
+// hemFlare is what a quarter of the hem is wider than the hip: a flared skirt
+// falls in folds, so it has more (common practice, no source).
+var hemFlare = pattern.Choice{
+	ID: "hem_flare", Title: "Hem widened by", Says: "How much each quarter of an A-line or flared hem is wider than the hip.", Group: "Hem",
+	Kind: pattern.KindLength, Methods: onlyMeasured, After: []pattern.ChoiceID{"skirt_line"},
+	Default: func(k pattern.Known) pattern.Default {
+		if SkirtLine(k) == FlaredSkirt {
+			return usualLength(3)
+		}
+		return usualLength(1.5)
+	},
+	Limits: func(k pattern.Known) (measure.Length, measure.Length) {
+		if SkirtLine(k) == FlaredSkirt {
+			return rule.In(2), rule.In(5)
+		}
+		return rule.In(1), rule.In(2)
+	},
+}
+
 // hemChoices are the line of the skirt and the kind of its opening.
 var hemChoices = []pattern.Choice{
 	{
@@ -140,9 +163,10 @@ var hemChoices = []pattern.Choice{
 			{Value: PeggedSkirt, Title: "Pegged", Says: "A little narrower at the hem than at the hip."},
 			{Value: StraightSkirt, Title: "Straight", Says: "As wide at the hem as at the hip."},
 			{Value: ALineSkirt, Title: "A-line", Says: "Wider at the hem than at the hip."},
+			{Value: FlaredSkirt, Title: "Flared", Says: "Wider all round: half at the side, half below the darts of a waist seam."},
 		},
 	},
-	length("hem_flare", "Hem", "Hem widened by", "How much each quarter of an A-line hem is wider than the hip.", 1.5, 1, 2, pattern.Measured),
+	hemFlare,
 	{
 		ID: "hem_opening", Title: "Kind of hem opening", Says: "How the hem opens at the centre back, so that she can walk.", Group: "Opening",
 		Kind: pattern.KindPick, Methods: onlyMeasured, Default: pick(SlitOpening),

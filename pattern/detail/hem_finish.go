@@ -25,7 +25,7 @@ var hemAllowance = pattern.Choice{
 		switch {
 		case HemFinish(k) == FacedHem:
 			return pattern.Default{Value: pattern.LengthValue(rule.In(0.375)), Because: measure.Tell("The hem is seamed to its facing and not turned up.")}
-		case SkirtLine(k) != ALineSkirt:
+		case !Widens(k):
 			return usualLength(2.5)
 		}
 		return pattern.Default{

@@ -19,7 +19,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"bust_dart":     {SideDartPlace, FrenchDart, ArmholeDart, ShoulderDart, NeckDart, WaistDart, CentreDart, SplitDart},
 	"waist_shaping": {NoWaistShaping, FisheyeWaist, TwoBackWaist, ShapedBack},
 	"panel_seam":    {NoPanel, ShoulderPanel, ArmholePanel},
-	"skirt_line":    {PeggedSkirt, StraightSkirt, ALineSkirt},
+	"skirt_line":    {PeggedSkirt, StraightSkirt, ALineSkirt, FlaredSkirt},
 	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat, SideSlits},
 	"closure":       {ZipBehind, ZipSide, NoClosure},
 	"hem_finish":    {TurnedHem, FacedHem},

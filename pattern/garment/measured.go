@@ -45,7 +45,7 @@ func netSteps(from beginning) []bench.Step {
 	s = append(s, sideSteps(theFront)...)
 	s = append(s, dartSteps()...)
 	s = append(s, frontSide()...)
-	s = append(s, frontWaistDart(), sideSlit(theBack), sideSlit(theFront))
+	s = append(s, frontWaistDart())
 	for _, h := range []half{theBack, theFront} {
 		s = append(s, facingSteps(h)...)
 		s = append(s, wholeFacing(h))
@@ -53,8 +53,12 @@ func netSteps(from beginning) []bench.Step {
 	s = append(s, biasStep())
 	s = append(s, sleeveSteps()...)
 	s = append(s, turnSteps()...)
-	s = append(s, hemFacingStep())
+	s = append(append(s, splitSteps()...), centreSeam())
 	s = append(s, frontPanel(), backPanel())
+	for _, h := range []half{theBack, theFront} {
+		s = append(s, waistSeam(h), flareStep(h))
+	}
+	s = append(s, sideSlit(theBack), sideSlit(theFront), hemFacingStep())
 	return append(s, allowanceStep(theBack), allowanceStep(theFront))
 }
 
@@ -280,7 +284,10 @@ func backSide() bench.Step {
 		Uses:    theBack.uses("underarm", "waist", "hip", "hem_side"),
 		Draw: func(p *bench.Pen) {
 			p.Do("Join underarm, waist, hip and hem: rounded over {1/2 in} either side of the waist, bowed over the hip, straight below.")
-			p.Draw("side", side(p.K, p.At("back.underarm"), p.At("back.waist"), p.At("back.hip"), p.At("back.hem_side")), pattern.RoleStitch)
+			if detail.HasWaistSeam(p.K) {
+				p.Do("Rule the side of the bodice from the underarm to the waist. From the waist down the skirt is bowed over the hip and straight below.")
+			}
+			drawSide(p, theBack, nil, p.At("back.underarm"))
 		},
 	}
 }

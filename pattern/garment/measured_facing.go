@@ -90,7 +90,7 @@ func neckFacingWidth(k pattern.Known, room measure.Length) measure.Working {
 
 func armholeFacingWidth(k pattern.Known, shoulder measure.Length) measure.Length {
 	below := measure.Length(0)
-	if sideDart(k) {
+	if dartInSide(k) {
 		below = k.Length("side_dart_below")
 	}
 	neck := neckFacingWidth(k, shoulder).Result()
@@ -138,8 +138,17 @@ func cutNeeds(k pattern.Known, h half) []string {
 	if h.back && backShaped(k) {
 		out = append(out, h.id("centre_back"))
 	}
-	if !h.back && placed(k) {
+	if !h.back && (placed(k) || splitDart(k)) {
 		out = append(out, h.id("dart_end"))
+	}
+	if !h.back && detail.HasFrontSeam(k) {
+		out = append(out, h.id("centre_front"))
+	}
+	if detail.HasWaistSeam(k) {
+		out = append(out, h.uses(bodiceWaist, skirtWaist, "skirt_side")...)
+	}
+	if flaredSkirt(k) {
+		out = append(out, h.id("skirt_hip"))
 	}
 	if detail.HasPanels(k) {
 		out = append(out, h.id("panel_centre"))

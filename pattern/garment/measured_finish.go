@@ -36,11 +36,11 @@ func wholeFacing(h half) bench.Step {
 			u := under(p.Has, p.At, h)
 			down := u.To(p.At(h.id("waist"))).Unit()
 			below := measure.Length(0)
-			if !h.back && sideDart(p.K) {
+			if !h.back && dartInSide(p.K) {
 				below = p.K.Length("side_dart_below")
 				down = u.To(p.At("front.dart_upper")).Unit()
 			}
-			if h.back && sideDart(p.K) {
+			if h.back && dartInSide(p.K) {
 				below = p.K.Length("side_dart_below")
 			}
 			deep := detail.AllInOneSide(below)

@@ -29,13 +29,24 @@ func otherHems(h half) []bench.Step {
 	flared.Slip = measure.Tell("Ruling the hem to the side: sewn together the two sides make a point there.")
 	flared.Choices = hemLevels(h, "length", "skirt_line", "hem_flare")
 	flared.If = func(k pattern.Known) bool { return detail.SkirtLine(k) == detail.ALineSkirt }
-	return []bench.Step{straight, flared}
+	wide := flared
+	wide.Title = "Hem, flared skirt"
+	wide.Why = measure.Tell("Half of the flare lies at the side; the other half opens below the darts once the skirt is cut apart from the bodice.")
+	wide.Choices = append([]pattern.ChoiceID{"waist_seam", "front_waist_dart", "back_waist_dart"}, flared.Choices...)
+	wide.If = flaredSkirt
+	return []bench.Step{straight, flared, wide}
 }
 
 func drawHem(p *bench.Pen, h half) {
 	at := p.At(h.id("hip"))
 	centre, higher := evenHem(p, h)
 	more := -detail.HemNarrower(p.K)
+	if flareImpossible(p) {
+		return
+	}
+	if flaredSkirt(p.K) {
+		more /= 2
+	}
 	x := p.Sum(measure.Drawn("hip width", measure.Length(at.X)).Plus(measure.Of("flare", more)))
 	if more.MM() >= (centre.Y-at.Y)/3 || more > rule.In(4) || more < 0 {
 		p.Refuse(pattern.Refused{
@@ -234,10 +245,18 @@ func (c cutter) sideZipNotches(p *pattern.Piece, marks int) {
 	}
 	u, w := c.at("back.underarm"), c.at("back.waist")
 	from := u.Dist(c.at("back.side_zip_start"))
+	to := u.Dist(w) + rule.In(6.5).MM()
+	switch p.ID {
+	case pattern.SkirtFront, pattern.SkirtBack:
+		from, to = -1, rule.In(6.5).MM()
+	}
 	for _, n := range []struct {
 		name string
 		at   float64
-	}{{"zip start, left side", from}, {"zip end, left side", u.Dist(w) + rule.In(6.5).MM()}} {
+	}{{"zip start, left side", from}, {"zip end, left side", to}} {
+		if n.at < 0 {
+			continue
+		}
 		if at, ok := alongSide(p, n.at); ok {
 			notch(p, "side", n.name, at, marks)
 		}
@@ -267,15 +286,15 @@ const (
 // opens says whether the hem opens at the centre back.
 func (c cutter) opens() bool { return detail.BackOpens(c.s.Known) }
 
-// centreSides are hem and centre back, from the side up to the neck.
-func (c cutter) centreSides(line geom.Path) []bench.Side {
+// centreSides are hem and centre back, from the side up to where the centre
+// ends: at the neck, or at a waist seam.
+func (c cutter) centreSides(line, up geom.Path) []bench.Side {
 	k := c.s.Known
 	hem := bench.Side{Name: "hem", Stitch: line, Allowance: k.Length("hem_allowance"), Corner: pattern.Mirrored, Role: pattern.RoleStitch}
 	side := func(stitch geom.Path, allowance measure.Length, corner pattern.Corner) bench.Side {
 		return bench.Side{Name: "centre_back", Stitch: stitch, Allowance: allowance, Corner: corner, Role: pattern.RoleStitch}
 	}
 	zip := k.Length("zip_allowance")
-	up := c.centreUp(hem.Stitch)
 	if detail.BackOnFold(k) {
 		hem.Corner = pattern.Mitre
 		return []bench.Side{hem, {Name: "fold", Stitch: up, Role: pattern.RoleFold}}

@@ -142,7 +142,7 @@ func (c cutter) panelled(h half) []pattern.Piece {
 	centre = append(centre, seam(centreSeam, sidePiece))
 	cut := pattern.OnFold
 	if h.back {
-		centre = append(centre, c.centreSides(hemCentre)...)
+		centre = append(centre, c.centreSides(hemCentre, c.centreUp(hemCentre))...)
 		if !detail.BackOnFold(k) {
 			cut = pattern.Pair
 		}

@@ -22,6 +22,8 @@ func finishMeasured(s *pattern.Sheet) {
 	frontDone, frontOK := c.drawn("front.allowances")
 	backDone, backOK := c.drawn("back.allowances")
 	switch panels := detail.HasPanels(s.Known); {
+	case detail.HasWaistSeam(s.Known):
+		pieces = c.atWaist(frontOK, backOK)
 	case panels:
 		for _, h := range []half{theFront, theBack} {
 			if _, ok := c.drawn(h.id("allowances")); ok {
@@ -129,12 +131,13 @@ func (c cutter) finishOf(h half, edge string) pattern.EdgeRef {
 	return pattern.EdgeRef{Piece: facingOf(h, edge), Edge: edge}
 }
 
-func (c cutter) front() pattern.Piece {
-	k := c.s.Known
-	side := k.Length("side_allowance")
+// frontSides are the edges of the front from the neck to the end of the side,
+// which ends in a corner of its own.
+func (c cutter) frontSides(end pattern.Corner) []bench.Side {
+	side := c.s.Known.Length("side_allowance")
 	toBack := pattern.EdgeRef{Piece: pattern.Back, Edge: "side"}
 	sides := c.turnedUpper(c.upperSides(theFront))
-	lower := bench.Side{Name: "side", Stitch: c.line("front.side"), Allowance: side, Corner: pattern.Mirrored, SewnTo: toBack, Role: pattern.RoleStitch}
+	lower := bench.Side{Name: "side", Stitch: c.line("front.side"), Allowance: side, Corner: end, SewnTo: toBack, Role: pattern.RoleStitch}
 	if end := c.line("front.dart_end"); len(end) == 2 && c.has("front.side_upper") {
 		cut := c.dartCuts(side)
 		lower.Cut = cut.lower
@@ -145,15 +148,22 @@ func (c cutter) front() pattern.Piece {
 			bench.Side{Name: "dart", Stitch: end[1:], Cut: cut.fromCap, Allowance: side, Corner: pattern.None, Role: pattern.RoleStitch},
 		)
 	}
+	if end != pattern.Mirrored {
+		return append(sides, lower) // ends at the waist
+	}
+	return append(sides, c.openSides(theFront, lower)...)
+}
+
+func (c cutter) front() pattern.Piece {
+	k := c.s.Known
 	hem := c.line("front.hem")
-	_, top, corner := c.necks(theFront, c.line("front.neck"), 0, "")
-	sides = append(sides, c.openSides(theFront, lower)...)
-	sides = append(
-		sides,
-		bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch},
-		bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), top), Corner: corner, Role: pattern.RoleFold},
-	)
-	p := closed(pattern.Front, "Front", pattern.OnFold, sides)
+	edge := bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch}
+	if detail.HasFrontSeam(k) {
+		edge.Corner = pattern.Mirrored
+	}
+	sides := append(c.frontSides(pattern.Mirrored), edge)
+	sides = append(sides, c.frontCentre(hem.End())...)
+	p := closed(pattern.Front, "Front", frontCut(k), sides)
 	c.frontDart(&p)
 	c.commonMarks(&p, theFront, 1)
 	c.waistDarts(&p, theFront)
@@ -170,7 +180,7 @@ type dartCuts struct{ upper, toCap, fromCap, lower geom.Path }
 // the lower leg, as far as the dart's middle. Joined like other corners the
 // two would cross on a dart that falls to its tip.
 func (c cutter) dartCuts(allowance measure.Length) dartCuts {
-	tip := c.at("front.dart_tip")
+	tip := c.sideTip()
 	up, low := c.dartLegsOf()
 	leg := func(end geom.Point) geom.Line { return geom.Line{At: tip, Dir: tip.To(end)} }
 	out := func(name string) geom.Path { return c.line(name).Offset(allowance.MM(), bench.OffsetTolerance) }
@@ -190,7 +200,7 @@ func (c cutter) frontDart(p *pattern.Piece) {
 	if !c.has("front.dart_cap") {
 		return
 	}
-	tip := c.at("front.dart_tip")
+	tip := c.sideTip()
 	up, low := c.dartLegsOf()
 	place := detail.DartPlace(c.s.Known)
 	d := pattern.Dart{
@@ -213,11 +223,11 @@ func (c cutter) frontDart(p *pattern.Piece) {
 var (
 	dartNames = map[string]string{
 		detail.SideDartPlace: "side dart", detail.FrenchDart: "French dart", detail.ArmholeDart: "armhole dart",
-		detail.ShoulderDart: "shoulder dart", detail.NeckDart: "neck dart",
+		detail.ShoulderDart: "shoulder dart", detail.NeckDart: "neck dart", detail.CentreDart: "centre dart", detail.SplitDart: "side dart",
 	}
 	dartEdges = map[string]string{
 		detail.SideDartPlace: "side", detail.FrenchDart: "side", detail.ArmholeDart: "armhole",
-		detail.ShoulderDart: "shoulder", detail.NeckDart: "neck",
+		detail.ShoulderDart: "shoulder", detail.NeckDart: "neck", detail.CentreDart: "centre_front", detail.SplitDart: "side",
 	}
 )
 
@@ -240,7 +250,8 @@ func (c cutter) back() pattern.Piece {
 	if detail.BackOnFold(k) {
 		cut = pattern.OnFold
 	}
-	p := closed(pattern.Back, "Back", cut, append(sides, c.centreSides(c.line("back.hem"))...))
+	hem := c.line("back.hem")
+	p := closed(pattern.Back, "Back", cut, append(sides, c.centreSides(hem, c.centreUp(hem))...))
 	c.commonMarks(&p, theBack, 2)
 	c.waistDarts(&p, theBack)
 	c.sideZipNotches(&p, 2)
@@ -380,11 +391,19 @@ func (c cutter) sides(h half) (straight, drawn float64) {
 		upper = from.Dist(c.at(h.id("dart_upper")))
 		from = c.at(h.id("dart_lower"))
 	}
+	drawn = upper + c.line(h.id("side")).Length() + c.line(h.id("skirt_side")).Length()
+	if name := h.id("waist_turned"); c.has(name) {
+		upper += from.Dist(c.at(name))
+		from = c.at(h.id("waist"))
+	}
 	points := append([]geom.Point{from, c.at(h.id("waist")), c.at(h.id("hip"))}, thumbBelow(c.at, c.has, h)...)
-	drawn = upper + c.line(h.id("side")).Length()
-	if !h.back && c.has("front.dart_corner") {
+	if name := h.id("skirt_hip"); c.has(name) {
+		upper += ruled(points[:3]...)
+		points = []geom.Point{c.at(name), c.at(h.id("hem_side"))}
+	}
+	if !h.back && c.has("front.dart_corner") && !splitDart(c.s.Known) {
 		// The side dart is closed: its corner was drawn through.
-		drawn = c.line("front.side_upper").Length() + c.line("front.side").Length()
+		drawn = c.line("front.side_upper").Length() + c.line("front.side").Length() + c.line("front.skirt_side").Length()
 	}
 	return upper + ruled(points...), drawn
 }
@@ -408,7 +427,7 @@ func (c cutter) girths() {
 			switch {
 			case g.name == "waist":
 				round -= c.waistTaken(theFront) + c.waistTaken(theBack)
-			case g.name == "hem" && c.s.Method != pattern.Thumb && detail.SkirtLine(c.s.Known) == detail.ALineSkirt:
+			case g.name == "hem" && c.s.Method != pattern.Thumb && detail.Widens(c.s.Known):
 				round = c.line("front.hem").Length() + c.line("back.hem").Length()
 			}
 			add(girth(g.name, 2*round))

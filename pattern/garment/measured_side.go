@@ -265,13 +265,13 @@ func frontSide() []bench.Step {
 	darted.Draw = func(p *bench.Pen) {
 		p.Do(do)
 		p.Draw("side_upper", geom.Lines(under(p.Has, p.At, theFront), p.At("front.dart_upper")), pattern.RoleStitch)
-		p.Draw("side", side(p.K, p.At("front.dart_lower"), p.At("front.waist"), p.At("front.hip"), p.At("front.hem_side")), pattern.RoleStitch)
+		drawSide(p, theFront, nil, p.At("front.dart_lower"))
 	}
 	plain.If = func(k pattern.Known) bool { return !hasDart(k) && !turned(k) }
 	plain.Uses = theFront.uses("underarm", "waist", "hip", "hem_side")
 	plain.Draw = func(p *bench.Pen) {
 		p.Do(do)
-		p.Draw("side", side(p.K, p.At("front.underarm"), p.At("front.waist"), p.At("front.hip"), p.At("front.hem_side")), pattern.RoleStitch)
+		drawSide(p, theFront, nil, p.At("front.underarm"))
 	}
 	return []bench.Step{darted, plain}
 }

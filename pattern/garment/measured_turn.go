@@ -16,12 +16,29 @@ func sideDart(k pattern.Known) bool {
 	return hasDart(k) && detail.DartPlace(k) == detail.SideDartPlace
 }
 
+// dartInSide says whether the bust dart, or a share of it, lies in the side.
+func dartInSide(k pattern.Known) bool { return hasDart(k) && detail.DartInSide(k) }
+
 // turned says whether the dart is asked to lie in another place.
 func turned(k pattern.Known) bool { return detail.DartPlace(k) != detail.SideDartPlace }
 
-// placed says whether the turned dart is sewn as a dart, and not in a panel
-// seam.
-func placed(k pattern.Known) bool { return turned(k) && !detail.HasPanels(k) }
+// placed says whether the turned dart is drawn once it is turned: not where a
+// panel seam or a waist seam takes it.
+func placed(k pattern.Known) bool {
+	place := detail.DartPlace(k)
+	return turned(k) && !detail.HasPanels(k) && place != detail.WaistDart && place != detail.SplitDart
+}
+
+// hasPlace says whether the dress has the seam that the dart is to end in.
+func hasPlace(k pattern.Known) bool {
+	switch detail.DartPlace(k) {
+	case detail.WaistDart, detail.SplitDart:
+		return detail.HasWaistSeam(k)
+	case detail.CentreDart:
+		return detail.HasFrontSeam(k)
+	}
+	return true
+}
 
 func pinched(k pattern.Known) bool {
 	return k.Method != pattern.Thumb && k.Length("armhole_pinch") > 0
@@ -47,6 +64,9 @@ func bustOf(p *bench.Pen) detail.Bust {
 		Upper: p.At("front.dart_upper"), Lower: p.At("front.dart_lower"),
 		Left:       p.At("front.neck_point").Dist(p.At("front.shoulder_end")),
 		FrenchRise: p.K.Length("french_dart_rise"), NeckFrom: p.K.Length("neck_dart_start"), Swings: rule.SeamSwings(p.K) != 0,
+	}
+	if set, ok := p.K.Setting("dart_share"); ok {
+		b.Share = set.Value.Number / 100
 	}
 	if !p.Has("front.underarm_pinched") {
 		b = b.AtBust(rule.DartIntake(p.K).Result(), p.At("back.underarm").Dist(p.At("back.waist")))
@@ -77,13 +97,28 @@ var turnWords = map[string]stepWords{
 		"Measuring along the shoulder instead of along the neck.",
 		"Mark the place on the neck and cut from there to the bust point. Close the side dart: shoulder and arm side turn down, and the new dart opens {} wide.",
 	},
+	detail.WaistDart: {
+		"Turn the dart to the waist", "One dart from the waist seam shapes bust and waist together.",
+		"Opening it all to one side of the bust point: it must lie below it.",
+		"On the waist line mark a place a little inside of the bust point and cut from there to it. Close the side dart: side and waist turn up, and the new dart opens {} wide, half of it to either side.",
+	},
+	detail.SplitDart: {
+		"Share the dart with the waist", "Two smaller darts point less than a single large one.",
+		"Closing the side dart altogether: it keeps the rest.",
+		"On the waist line mark a place a little inside of the bust point and cut from there to it. Close the side dart by the waist's share: side and waist turn up, and the new dart opens {} wide.",
+	},
+	detail.CentreDart: {
+		"Turn the dart to the centre front", "From a seam down the centre the dart runs level to the bust.",
+		"Turning it on a front that is cut on the fold: the centre leans, so there must be a seam.",
+		"Level with the bust point cut from the centre to it. Close the side dart: all above turns down, the centre leans out, and the new dart opens {} wide.",
+	},
 }
 
 // turnSteps turn the dart to its place once all that is traced with the dart
 // closed is traced, and draw it there.
 func turnSteps() []bench.Step {
 	var out []bench.Step
-	for _, place := range []string{detail.FrenchDart, detail.ArmholeDart, detail.ShoulderDart, detail.NeckDart} {
+	for _, place := range []string{detail.FrenchDart, detail.ArmholeDart, detail.ShoulderDart, detail.NeckDart, detail.WaistDart, detail.SplitDart, detail.CentreDart} {
 		out = append(out, turnStep(place))
 	}
 	out = append(out, noPlace())
@@ -98,16 +133,16 @@ func noPlace() bench.Step {
 		Slip:    measure.Tell("Cutting into a fold: the dart opens on both sides of it."),
 		Choices: []pattern.ChoiceID{"bust_dart"},
 		Uses:    theFront.uses("bust_point"),
-		If:      func(k pattern.Known) bool { return turned(k) && turnWords[detail.DartPlace(k)].title == "" },
+		If:      func(k pattern.Known) bool { return turned(k) && !hasPlace(k) },
 		Draw: func(p *bench.Pen) {
 			r := pattern.Refused{
 				Code: "R17", Input: "bust_dart",
 				Says: measure.Tell("a dart at the waist wants a waist seam, and this dress is cut in one from the shoulder to the hem"),
-				Cure: measure.Tell("a dart from side, armhole, shoulder or neck, or a French dart; and waist darts for the waist"),
+				Cure: measure.Tell("a waist seam; or a dart from side, armhole, shoulder or neck, or a French dart"),
 			}
 			if detail.DartPlace(p.K) == detail.CentreDart {
 				r.Says = measure.Tell("a dart at the centre front wants a seam there, and this front is cut on the fold")
-				r.Cure = measure.Tell("a dart from side, armhole, shoulder or neck, or a French dart")
+				r.Cure = measure.Tell("a seam at the centre front; or a dart from side, armhole, shoulder or neck, or a French dart")
 			}
 			p.Refuse(r)
 		},
@@ -123,7 +158,7 @@ func turnStep(place string) bench.Step {
 		Uses: append(theFront.uses("bust_point", "neck", "shoulder", "armhole", "waist", "armhole_mid", "neck_point", "shoulder_end"),
 			"back.underarm", "back.waist"),
 		Also: dartMarks,
-		If:   func(k pattern.Known) bool { return detail.DartPlace(k) == place },
+		If:   func(k pattern.Known) bool { return detail.DartPlace(k) == place && hasPlace(k) },
 		Draw: func(p *bench.Pen) { drawTurn(p, place, words.do) },
 	}
 	switch place {
@@ -131,6 +166,8 @@ func turnStep(place string) bench.Step {
 		st.Choices = append(st.Choices, "french_dart_rise")
 	case detail.NeckDart:
 		st.Choices = append(st.Choices, "neck_dart_start")
+	case detail.SplitDart:
+		st.Choices = append(st.Choices, "dart_share")
 	}
 	return st
 }
@@ -164,6 +201,18 @@ func drawTurn(p *bench.Pen, place, do string) {
 	switch place {
 	case detail.FrenchDart:
 		return
+	case detail.WaistDart, detail.SplitDart:
+		p.Point("dart_lower", t.Lower)
+		p.Point("waist_turned", t.Waist)
+		return
+	case detail.CentreDart:
+		keep("armhole", b.Armhole)
+		keep("shoulder", b.Shoulder)
+		keep("neck", b.Neck)
+		p.Point("neck_centre_turned", t.Neck.Start())
+		p.Draw("neck", t.Neck, pattern.RoleStitch)
+		p.Draw("shoulder", t.Shoulder, pattern.RoleStitch)
+		p.Draw("armhole", t.Armhole, pattern.RoleStitch)
 	case detail.ArmholeDart:
 		keep("armhole", b.Armhole)
 		p.Draw("armhole_upper", t.Before, pattern.RoleStitch)
@@ -276,6 +325,8 @@ func placedCap() bench.Step {
 				seam = p.Line("front.shoulder").EndTangent().Scale(-1)
 			case detail.NeckDart:
 				seam = p.Line("front.neck").EndTangent().Scale(-1)
+			case detail.CentreDart:
+				seam = geom.Vector{Y: 1}
 			}
 			bite := detail.CapDown(tip, off, on, seam)
 			away := measure.Length(bite.Dist(on.Lerp(off, 0.5)))
@@ -314,6 +365,9 @@ func leanest(p *bench.Pen, tip geom.Point) float64 {
 		a, b = p.Line("front.shoulder").EndTangent(), p.Line("front.shoulder_outer").StartTangent()
 	case detail.ArmholeDart:
 		a, b = p.Line("front.armhole_upper").EndTangent(), p.Line("front.armhole").StartTangent()
+	case detail.CentreDart:
+		a = geom.Vector{Y: 1}
+		b = p.At("front.dart_moved").To(p.Line("front.neck").Start())
 	case detail.FrenchDart:
 		b = p.At("front.dart_moved").To(p.At("front.dart_corner"))
 		a = p.At("front.waist").To(p.At("front.dart_fixed"))
@@ -328,7 +382,8 @@ func leanest(p *bench.Pen, tip geom.Point) float64 {
 // the closed dart leaves is drawn through.
 func turnedSide() bench.Step {
 	return bench.Step{
-		ID: "front.side", Piece: pattern.Front, Title: "Side seam", If: turned,
+		ID: "front.side", Piece: pattern.Front, Title: "Side seam",
+		If:      func(k pattern.Known) bool { return turned(k) && !splitDart(k) },
 		Why:     measure.Tell("Where the side dart closed it left a corner in the seam; sewn to the smooth back it would pucker."),
 		Slip:    measure.Tell("Smoothing it by cutting the corner off straight: the seam grows short."),
 		Choices: []pattern.ChoiceID{"side_shape", "bust_dart"},
@@ -340,17 +395,23 @@ func turnedSide() bench.Step {
 			return nil
 		},
 		Draw: func(p *bench.Pen) {
-			corner, w, hip, e := p.At("front.dart_corner"), p.At("front.waist"), p.At("front.hip"), p.At("front.hem_side")
+			corner, w := p.At("front.dart_corner"), p.At("front.waist")
 			if detail.DartPlace(p.K) == detail.FrenchDart {
 				p.Do("Draw the side above the dart through the corner, {1 1/2 in} above it to {3 in} below. Below the dart join its leg to waist, hip and hem.")
 				upper, rest := detail.Smoothed(under(p.Has, p.At, theFront), corner, p.At("front.dart_moved"))
 				p.Draw("side_upper", upper.Then(geom.Lines(rest, p.At("front.dart_moved"))), pattern.RoleStitch)
-				p.Draw("side", side(p.K, p.At("front.dart_fixed"), w, hip, e), pattern.RoleStitch)
+				drawSide(p, theFront, nil, p.At("front.dart_fixed"))
 				return
 			}
+			start := geom.Point{}
+			if detail.DartPlace(p.K) == detail.WaistDart {
+				start, w = under(p.Has, p.At, theFront), p.At("front.waist_turned")
+			} else {
+				start = p.At("front.underarm_turned")
+			}
 			p.Do("Draw the side through the corner, {1 1/2 in} above it to {3 in} below, and on to waist, hip and hem: rounded at the waist, bowed over the hip, straight below.")
-			upper, rest := detail.Smoothed(p.At("front.underarm_turned"), corner, w)
-			p.Draw("side", upper.Then(side(p.K, rest, w, hip, e)), pattern.RoleStitch)
+			upper, rest := detail.Smoothed(start, corner, w)
+			drawSide(p, theFront, upper, rest)
 		},
 	}
 }

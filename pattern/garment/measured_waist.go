@@ -174,14 +174,16 @@ func drawBackDarts(p *bench.Pen) {
 }
 
 // fisheyes are the waist darts of a half, as its marks have them.
-func (c cutter) fisheyes(h half) []detail.Fisheye {
+func (c cutter) fisheyes(h half) []detail.Fisheye { return fisheyesOf(h, c.has, c.at) }
+
+func fisheyesOf(h half, has func(string) bool, at func(string) geom.Point) []detail.Fisheye {
 	var out []detail.Fisheye
 	for i := range backDarts {
 		name := h.id(waistDartName(i))
-		if !c.has(name + "_top") {
+		if !has(name + "_top") {
 			break
 		}
-		out = append(out, detail.Fisheye{Top: c.at(name + "_top"), Left: c.at(name + "_inner"), Right: c.at(name + "_outer"), Foot: c.at(name + "_foot")})
+		out = append(out, detail.Fisheye{Top: at(name + "_top"), Left: at(name + "_inner"), Right: at(name + "_outer"), Foot: at(name + "_foot")})
 	}
 	return out
 }

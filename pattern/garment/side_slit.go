@@ -20,6 +20,9 @@ func sideSlit(h half) bench.Step {
 		If:      func(k pattern.Known) bool { return detail.HemOpening(k) == detail.SideSlits },
 		Draw: func(p *bench.Pen) {
 			height, side := p.K.Length("slit_height"), p.Line(h.id("side"))
+			if skirt := p.Line(h.id("skirt_side")); len(skirt) > 0 {
+				side = skirt
+			}
 			hip := p.At(h.id("hip"))
 			most := measure.Length(p.At(h.id("waist")).Dist(hip)+hip.Dist(p.At(h.id("hem_side")))) - detail.SideSlitTop
 			if height < rule.In(1) || height > most {

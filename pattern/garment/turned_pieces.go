@@ -113,7 +113,7 @@ func (c cutter) moved(full string) geom.Point {
 
 // dartLegsOf are the legs of the bust dart, the one it is pressed on last.
 func (c cutter) dartLegsOf() (off, on geom.Point) {
-	if !c.has("front.dart_fixed") {
+	if !c.has("front.dart_fixed") || splitDart(c.s.Known) {
 		return c.at("front.dart_upper"), c.at("front.dart_lower")
 	}
 	fixed, moved := c.at("front.dart_fixed"), c.at("front.dart_moved")
@@ -121,4 +121,13 @@ func (c cutter) dartLegsOf() (off, on geom.Point) {
 		return fixed, moved
 	}
 	return moved, fixed
+}
+
+// sideTip is the tip of the bust dart, or of the share of it that stayed in the
+// side.
+func (c cutter) sideTip() geom.Point {
+	if splitDart(c.s.Known) {
+		return c.at("front.side_dart_tip")
+	}
+	return c.at("front.dart_tip")
 }

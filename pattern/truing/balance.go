@@ -52,7 +52,11 @@ func levelsFinding(s *pattern.Sheet) pattern.Finding {
 	}
 	upper, dart := s.Point(pattern.Front, "dart_upper")
 	if lower, ok := s.Point(pattern.Front, "dart_lower"); dart && ok {
-		front = fu.Dist(upper) + lower.Dist(fw)
+		end := fw
+		if turned, ok := s.Point(pattern.Front, "waist_turned"); ok {
+			end = turned
+		}
+		front = fu.Dist(upper) + lower.Dist(end)
 	}
 	notch, got, want := "waist", measure.Length(front), measure.Length(back)
 	if hip := measure.Length(fw.Dist(fh)); abs(hip-measure.Length(bw.Dist(bh))) > abs(got-want) {
@@ -152,6 +156,9 @@ var hemLevel = Check{
 		for _, id := range []pattern.PieceID{pattern.Front, pattern.Back} {
 			h, e := at(s, id, "hip"), at(s, id, "hem_side")
 			side := h.Dist(e)
+			if opened, ok := s.Point(id, "skirt_hip"); ok {
+				side = opened.Dist(e) // turned with all that lies outside its darts
+			}
 			if k, ok := s.Point(id, "knee"); ok && k.Y > h.Y && k.Y < e.Y {
 				side = h.Dist(k) + k.Dist(e)
 			}

@@ -21,7 +21,7 @@ type Check struct {
 // joins, girths, wearing, cutting.
 func Checks() []Check {
 	return []Check{
-		sideSeams, shoulderSeams,
+		sideSeams, shoulderSeams, waistSeams,
 		dartLegs, dartAim, dartSize,
 		neckJoin, armholeJoin, underarmJoin, hemJoin, centreSquare,
 		facingFit,
@@ -48,6 +48,7 @@ func Run(s *pattern.Sheet) []pattern.Finding {
 			if set, ok := s.Setting(pattern.ChoiceID(f.Input)); ok && !set.Used {
 				f.Input = string(pattern.Method) // only another method has that choice
 			}
+			f.Where = below(s, f.Where)
 			out = append(out, f)
 		}
 	}

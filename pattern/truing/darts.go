@@ -36,10 +36,30 @@ var dartLegs = Check{
 // along the seam below.
 func dartCap(s *pattern.Sheet, d *pattern.Dart) (pattern.Finding, bool) {
 	p := piece(s, pattern.Front)
+	off, ok := capOff(p, d)
+	if ok {
+		return pattern.Finding{}, false
+	}
+	f := steep("dart_cap", off, capPass)
+	f.Verdict = pattern.Fail
+	f.Where = on(pattern.Front, d.Cap)
+	f.Input = "side_dart_below"
+	f.Says = measure.Tell("The folded end of the dart lies {} degrees off the seam.", off)
+	f.Cure = measure.Tell("Fold the dart down on paper, draw the side seam across it, cut, unfold.")
+	return f, true
+}
+
+// capOff is how far the folded end of a dart lies off the seam it is pressed
+// along, degrees, and whether that will do.
+func capOff(p *pattern.Piece, d *pattern.Dart) (float64, bool) {
 	var seam geom.Vector
 	for i := range p.Edges {
-		if next := &p.Edges[(i+1)%len(p.Edges)]; p.Edges[i].Name == "dart" && next.Name != "dart" {
+		next := &p.Edges[(i+1)%len(p.Edges)]
+		if p.Edges[i].Name == "dart" && next.Name != "dart" {
 			seam = next.Stitch.StartTangent()
+			if next.Stitch.Start().Near(d.Legs[1], slack) {
+				break // there may be another dart farther on
+			}
 		} else if p.Edges[i].Name != "dart" && next.Name == "dart" && p.Edges[i].Stitch.End().Near(d.Legs[1], slack) {
 			// Pressed to the centre: the seam to lie along runs the other way.
 			seam = p.Edges[i].Stitch.EndTangent().Scale(-1)
@@ -51,16 +71,7 @@ func dartCap(s *pattern.Sheet, d *pattern.Dart) (pattern.Finding, bool) {
 	if seam != (geom.Vector{}) && folded.Len() > slack {
 		off = degrees(folded, seam)
 	}
-	if off <= capPass {
-		return pattern.Finding{}, false
-	}
-	f := steep("dart_cap", off, capPass)
-	f.Verdict = pattern.Fail
-	f.Where = on(pattern.Front, d.Cap)
-	f.Input = "side_dart_below"
-	f.Says = measure.Tell("The folded end of the dart lies {} degrees off the seam.", off)
-	f.Cure = measure.Tell("Fold the dart down on paper, draw the side seam across it, cut, unfold.")
-	return f, true
+	return off, off <= capPass
 }
 
 func middle(d *pattern.Dart) geom.Point { return d.Legs[0].Lerp(d.Legs[1], 0.5) }
@@ -86,9 +97,11 @@ var dartAim = Check{
 		out := one(fallFinding(s, d, fall))
 		if fromAbove(s) {
 			out = one(aimedDown(d))
+		} else if fromBelow(s) {
+			out = one(aimedUp(d))
 		}
 		bp, u := at(s, pattern.Front, "bust_point"), at(s, pattern.Front, "underarm")
-		if off := degrees(middle(d).To(d.Tip), middle(d).To(bp)); !byThumb(s) && (off > aimPass || d.Tip.X < bp.X-slack) {
+		if off := degrees(middle(d).To(d.Tip), middle(d).To(bp)); !byThumb(s) && (off > aimPass || fromSide(s) && d.Tip.X < bp.X-slack) {
 			f := steep("dart_off", off, aimPass)
 			f.Where, f.Input = on(pattern.Front, d.Tip), string(measure.BustPointDistance)
 			f.Says = measure.Tell("The dart points {} degrees past the bust point.", off)
@@ -113,6 +126,24 @@ func fromAbove(s *pattern.Sheet) bool {
 		return !byThumb(s)
 	}
 	return false
+}
+
+// fromBelow says whether the bust dart comes from a waist seam.
+func fromBelow(s *pattern.Sheet) bool { return !byThumb(s) && s.Pick("bust_dart") == "waist" }
+
+// fromSide says whether it comes from the side, so that its tip stays outside
+// of the bust point.
+func fromSide(s *pattern.Sheet) bool {
+	return !fromAbove(s) && !fromBelow(s) && (byThumb(s) || s.Pick("bust_dart") != "centre_front")
+}
+
+// aimedUp is what there is to say of a dart from the waist.
+func aimedUp(d *pattern.Dart) pattern.Finding {
+	rise := -falls(middle(d), d.Tip)
+	return pattern.Finding{
+		Verdict: pattern.Pass, In: pattern.InDegrees, Got: rise, Want: rise, Where: on(pattern.Front, middle(d)),
+		Says: measure.Tell("Rises from the waist to its tip below the bust point, as it should."),
+	}
 }
 
 // aimedDown is what there is to say of a dart from above: it may fall as

@@ -12,7 +12,9 @@ import (
 func turnedHem(s *pattern.Sheet) []pattern.Finding {
 	var out []pattern.Finding
 	ids := []pattern.PieceID{pattern.Front, pattern.Back}
-	if panelled(s) {
+	if atWaist(s) {
+		ids = []pattern.PieceID{pattern.SkirtFront, pattern.SkirtBack}
+	} else if panelled(s) {
 		ids = []pattern.PieceID{pattern.FrontSide, pattern.BackSide} // where the sides are
 	}
 	for _, id := range ids {

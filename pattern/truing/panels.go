@@ -9,10 +9,14 @@ import (
 // be eased over the bust (common practice, no source).
 const panelEase = 0.375 * inch
 
-// whole is the sheet with its panels put together again: edges of the front
-// are those of both its panels, each ring begun at its hem so that what runs
-// into each other stays side by side. Without panels it is the sheet itself.
+// whole is the sheet with its panels put together again, or its bodice and
+// its skirt: edges of the front are those of both its pieces, each ring begun
+// where they were parted so that what runs into each other stays side by
+// side. Of a sheet in whole halves it is the sheet itself.
 func whole(s *pattern.Sheet) *pattern.Sheet {
+	if atWaist(s) {
+		return wholeAtWaist(s)
+	}
 	if !panelled(s) {
 		return s
 	}

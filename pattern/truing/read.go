@@ -148,7 +148,7 @@ func middleOf(p *pattern.Piece, name string) geom.Point {
 // sideDart is the dart in the side seam of the front, as it is sewn.
 func sideDart(s *pattern.Sheet) (*pattern.Dart, bool) {
 	p, ok := s.Piece(pattern.Front)
-	if !ok || len(p.Darts) == 0 || p.Darts[0].Fisheye {
+	if !ok || len(p.Darts) == 0 || p.Darts[0].Fisheye || p.Darts[0].Waist {
 		return nil, false // the bust dart comes before the darts at the waist
 	}
 	return &p.Darts[0], true

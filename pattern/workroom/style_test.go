@@ -20,15 +20,31 @@ func styles() map[pattern.ChoiceID][]string {
 		"front_neckline": {"round", "jewel", "square", "v", "boat", "sweetheart", "slit", "keyhole", "funnel"},
 		"back_neckline":  {"round", "jewel", "square", "v", "boat", "funnel"},
 		"armhole_shape":  {"plain", "cut_in"},
-		"bust_dart":      {"side", "french", "armhole", "shoulder", "neck"},
+		"bust_dart":      {"side", "french", "armhole", "shoulder", "neck", "waist", "side_and_waist", "centre_front"},
 		"waist_shaping":  {"none", "fisheye", "two_back", "shaped_back"},
-		"skirt_line":     {"pegged", "straight", "a_line"},
+		"skirt_line":     {"pegged", "straight", "a_line", "flared"},
 		"panel_seam":     {"none", "shoulder", "armhole"},
 		"facing":         {"separate", "all_in_one", "bias"},
 		"closure":        {"zip_back", "zip_side", "none"},
 		"hem_opening":    {"slit", "none", "vent", "kick_pleat", "inverted"},
 		"sleeve":         {"none", "cap", "short", "three_quarter", "long"},
 	}
+}
+
+// choose makes a pick and what it cannot do without.
+func choose(job pattern.Job, id pattern.ChoiceID, o string) pattern.Job {
+	job = job.WithStyle(id, pattern.PickValue(o))
+	switch string(id) + " " + o {
+	case "back_neckline funnel":
+		job = job.WithStyle("front_neckline", pattern.PickValue(o))
+	case "bust_dart waist", "bust_dart side_and_waist":
+		job = job.WithStyle("waist_seam", pattern.SwitchValue(true))
+	case "bust_dart centre_front":
+		job = job.WithStyle("front_seam", pattern.SwitchValue(true))
+	case "skirt_line flared":
+		job = job.WithStyle("waist_seam", pattern.SwitchValue(true)).WithStyle("waist_shaping", pattern.PickValue("fisheye"))
+	}
+	return job
 }
 
 // styled are the lengths that shape a style, drawn at random within their
@@ -91,11 +107,7 @@ func TestEveryStyle(t *testing.T) {
 	for body, job := range jobs {
 		for id, options := range styles() {
 			for _, o := range options {
-				styled := job.WithStyle(id, pattern.PickValue(o))
-				if id == "back_neckline" && o == "funnel" {
-					styled = styled.WithStyle("front_neckline", pattern.PickValue(o))
-				}
-				s := workroom.Draft(styled)
+				s := workroom.Draft(choose(job, id, o))
 				what := body + " " + string(id) + " " + o
 				for _, r := range s.Refused {
 					t.Errorf("%s: %s %s", what, r.Code, r.Says.In(measure.In))
@@ -150,6 +162,11 @@ func TestAnyStyle(t *testing.T) {
 		}
 		for _, id := range ids {
 			job = job.WithStyle(id, pattern.PickValue(rapid.SampledFrom(styles()[id]).Draw(t, string(id))))
+		}
+		for _, id := range []pattern.ChoiceID{"waist_seam", "front_seam"} {
+			if rapid.Bool().Draw(t, string(id)) {
+				job = job.WithStyle(id, pattern.SwitchValue(true))
+			}
 		}
 		known := workroom.Draft(job).Known
 		for _, c := range workroom.Choices(pattern.Dress) {

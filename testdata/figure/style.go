@@ -46,6 +46,14 @@ func StylesP36(t testing.TB) Styles {
 	return s
 }
 
+// SkirtsP36 reads the waist seam and the skirts worked out for P36.
+func SkirtsP36(t testing.TB) Styles {
+	t.Helper()
+	var s Styles
+	Read(t, "skirt-p36.json", &s)
+	return s
+}
+
 // Group reads a group into v.
 func (s Styles) Group(t testing.TB, name string, v any) {
 	t.Helper()

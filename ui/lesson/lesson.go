@@ -180,7 +180,12 @@ func askFault(id string) (Question, bool) {
 	if !ok {
 		return Question{}, false
 	}
-	checks := truing.Checks()
+	var checks []truing.Check
+	for _, c := range truing.Checks() {
+		if c.Wanted == nil { // one of a style alone would be no riddle
+			checks = append(checks, c)
+		}
+	}
 	q := Question{Kind: Sentence, Check: f.Check, Title: strings.ToLower(f.Title), Asks: measure.Tell("Which check will find it?"), Why: f.Says}
 	for i, c := range checks {
 		if c.ID != f.Check {
