@@ -38,6 +38,10 @@ const (
 	// them.
 	SkirtFront PieceID = "skirt_front"
 	SkirtBack  PieceID = "skirt_back"
+	// What finishes the waist of a skirt on its own.
+	FrontWaistFacing PieceID = "front_waist_facing"
+	BackWaistFacing  PieceID = "back_waist_facing"
+	WaistBand        PieceID = "waist_band"
 )
 
 // Step is the record of one step of the draft: one action, one new thing on

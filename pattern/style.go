@@ -110,6 +110,7 @@ const (
 	Top               = "top"
 	Shift             = "shift"
 	Tunic             = "tunic"
+	Skirt             = "skirt"
 	Measured          = "measured"
 	Thumb             = "thumb"
 	Direct            = "direct"

@@ -67,12 +67,15 @@ func waits(k pattern.Known, ids ...measure.ID) []measure.ID {
 	return out
 }
 
+// garmentChoice is the same of every garment.
+var garmentChoice = pattern.Choice{
+	ID: pattern.Garment, Title: "Garment", Says: "What is drafted.", Group: "Shape", Kind: pattern.KindPick,
+	Options: garmentOptions,
+	Default: pick(pattern.Dress),
+}
+
 var shapeChoices = []pattern.Choice{
-	{
-		ID: pattern.Garment, Title: "Garment", Says: "What is drafted.", Group: "Shape", Kind: pattern.KindPick,
-		Options: garmentOptions,
-		Default: pick(pattern.Dress),
-	},
+	garmentChoice,
 	{
 		ID: pattern.Method, Title: "Method", Says: "How it is drafted: every part by its own measure, from a bodice block, or by thumb.", Group: "Shape", Kind: pattern.KindPick,
 		Options: []pattern.Option{

@@ -12,6 +12,9 @@ const usualOpening = 6 * measure.Inch
 // ZipEnd is the level of the end of the zip: far enough down to pass the
 // hips, 1 1/2 above the hip line, or where the chosen zip ends.
 func ZipEnd(k pattern.Known) measure.Working {
+	if k.Garment == pattern.Skirt {
+		return SkirtZipEnd(k)
+	}
 	if v, ok := k.Job.Style.Get("zip_length"); ok {
 		return backNeckTop(k).Plus(measure.Of("zip", v.Length))
 	}
@@ -31,6 +34,9 @@ func backNeckTop(k pattern.Known) measure.Working {
 // Walking reckons a step in this dress, by the measured figure; false where
 // neither height nor floor length is known.
 func Walking(k pattern.Known) (rule.Walk, bool) {
+	if k.Garment == pattern.Skirt {
+		return skirtWalk(k)
+	}
 	height, ok := k.Measured(measure.Height)
 	if !ok || !k.Has(measure.HipGirth, measure.BackNeckToWaist, measure.WaistToHip) {
 		return rule.Walk{}, false

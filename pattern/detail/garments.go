@@ -14,6 +14,7 @@ var garmentOptions = []pattern.Option{
 	{Value: pattern.Top, Title: "Top", Says: "A sleeveless top to just below the hip, zip behind."},
 	{Value: pattern.Shift, Title: "Shift", Says: "A loose dress, pulled on over the head, straight from the hip."},
 	{Value: pattern.Tunic, Title: "Tunic", Says: "Half loose and half long, pulled on, with slits in the sides."},
+	{Value: pattern.Skirt, Title: "Skirt", Says: "A skirt on its own, darts at the waist, zip behind."},
 }
 
 // DressChoices are the choices of the dress in the order in which they are

@@ -23,6 +23,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat, SideSlits},
 	"closure":       {ZipBehind, ZipSide, NoClosure},
 	"hem_finish":    {TurnedHem, FacedHem},
+	"waist_finish":  {FacedWaist, BandedWaist},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},
 	"sleeve":        {NoSleeve, CapSleeve, ShortSleeve, ThreeQuarterSleeve, LongSleeve},
 }

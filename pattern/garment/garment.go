@@ -61,6 +61,14 @@ var garments = []Garment{
 		Choices: detail.TunicChoices(),
 		Methods: map[string]Method{pattern.Measured: byMeasure},
 	},
+	{
+		ID: pattern.Skirt, Title: "Skirt",
+		Says:    "A skirt on its own: front on the fold, back a pair with a zip, darts at the waist, a facing or a band, an opening at the hem.",
+		Choices: detail.SkirtChoices(),
+		Methods: map[string]Method{
+			pattern.Measured: {Needs: skirtNeeds, Steps: withRules(skirtSteps(), skirtRules, otherMeasured), Finish: finishSkirt},
+		},
+	},
 }
 
 var measuredNeeds = []measure.ID{

@@ -185,22 +185,37 @@ func waistNotch(p *pattern.Piece, w detail.Waistline, marks int) {
 	notch(p, "waist", "middle of the waist", mid, marks)
 }
 
-// skirt cuts the skirt of a half.
+// skirtNames are what the skirts of both halves are called: below a bodice, or
+// alone.
+type skirtNames struct {
+	id, other pattern.PieceID
+	title     string
+	sewnTo    pattern.PieceID // what its waist is sewn to
+	marks     int
+}
+
+// skirt cuts the skirt of a half that a waist seam parts.
 func (c cutter) skirt(h half) pattern.Piece {
-	k := c.s.Known
-	id, other, title, marks := pattern.SkirtFront, pattern.SkirtBack, "Skirt, front", 1
 	if h.back {
-		id, other, title, marks = other, id, "Skirt, back", 2
+		return c.skirtOf(h, skirtNames{pattern.SkirtBack, pattern.SkirtFront, "Skirt, back", h.piece, 2})
 	}
+	return c.skirtOf(h, skirtNames{pattern.SkirtFront, pattern.SkirtBack, "Skirt, front", h.piece, 1})
+}
+
+func (c cutter) skirtOf(h half, n skirtNames) pattern.Piece {
+	k := c.s.Known
 	w := c.skirtWaistline(h)
-	sides := append(c.waistSides(w, h.piece, false), c.openSides(h, bench.Side{
+	sides := append(c.waistSides(w, n.sewnTo, false), c.openSides(h, bench.Side{
 		Name: "side", Stitch: c.line(h.id("skirt_side")), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored,
-		SewnTo: pattern.EdgeRef{Piece: other, Edge: "side"}, Role: pattern.RoleStitch,
+		SewnTo: pattern.EdgeRef{Piece: n.other, Edge: "side"}, Role: pattern.RoleStitch,
 	})...)
 	hem := c.line(h.id("hem"))
 	cut := pattern.OnFold
 	if h.back {
-		below, _ := c.backCentre()
+		below := geom.Lines(hem.End(), w.Parts[0].Start())
+		if k.Garment == pattern.Dress {
+			below, _ = c.backCentre()
+		}
 		sides = append(sides, c.centreSides(hem, below)...)
 		if !detail.BackOnFold(k) {
 			cut = pattern.Pair
@@ -212,8 +227,8 @@ func (c cutter) skirt(h half) pattern.Piece {
 			bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), w.Parts[0].Start()), Role: pattern.RoleFold},
 		)
 	}
-	p := closed(id, title, cut, sides)
-	c.skirtMarks(&p, h, marks)
+	p := closed(n.id, n.title, cut, sides)
+	c.skirtMarks(&p, h, n.marks)
 	c.seamDarts(&p, w, false)
 	if h.back {
 		c.backMarks(&p)

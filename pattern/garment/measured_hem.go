@@ -194,18 +194,18 @@ func drawOpening(p *bench.Pen, kind, do string) {
 
 // openingImpossible refuses an opening that there is no room for.
 func openingImpossible(p *bench.Pen, height measure.Length, extended bool) bool {
-	hem, waist := p.K.Length("length"), rule.BackWaist(p.K).Result()
+	waist, hip, hem := backLevelsOf(p.K)
 	r := pattern.Refused{Code: "R14", Input: "slit_height"}
 	walk, known := detail.Walking(p.K)
 	switch {
 	case height < rule.In(1) && (extended || height < 0):
 		r.Says = measure.Tell("an opening {} high does not open", height)
 		r.Cure = measure.Tell("{4 in} or more, or no opening at all")
-	case extended && hem-height < rule.BackHip(p.K).Result()+rule.In(1):
-		r.Says = measure.Tell("an opening {} high in a dress {} long begins above the hip line", height, hem)
-		r.Cure = measure.Tell("an opening of {} or less", max(0, hem-rule.BackHip(p.K).Result()-rule.In(6)))
+	case extended && hem-height < hip+rule.In(1):
+		r.Says = measure.Tell("an opening {} high in a "+p.K.Garment+" {} long begins above the hip line", height, hem)
+		r.Cure = measure.Tell("an opening of {} or less", max(0, hem-hip-rule.In(6)))
 	case hem-height < waist:
-		r.Says = measure.Tell("an opening {} high in a dress {} long reaches above the waist", height, hem)
+		r.Says = measure.Tell("an opening {} high in a "+p.K.Garment+" {} long reaches above the waist", height, hem)
 		r.Cure = measure.Tell("an opening of {} or less", hem-waist-rule.In(6))
 	case extended && known && walk.LeastOpening(walk.Step) > walk.MostOpening():
 		r.Says = measure.Tell("her step of {} wants an opening of {}; below zip and hip line there is room for {}", walk.Step, walk.LeastOpening(walk.Step), walk.MostOpening())
@@ -216,6 +216,15 @@ func openingImpossible(p *bench.Pen, height measure.Length, extended bool) bool 
 	}
 	p.Refuse(r)
 	return true
+}
+
+// backLevelsOf are the levels of the back: of a skirt they count from the
+// waist.
+func backLevelsOf(k pattern.Known) (waist, hip, hem measure.Length) {
+	if k.Garment == pattern.Skirt {
+		return 0, k.Body(measure.WaistToHip), k.Length("skirt_length")
+	}
+	return rule.BackWaist(k).Result(), rule.BackHip(k).Result(), k.Length("length")
 }
 
 // sideZip marks a zip in the left side, on the back.
@@ -240,7 +249,11 @@ func sideZip() bench.Step {
 
 // sideZipNotches mark the side zip on a half, by its place along the seam.
 func (c cutter) sideZipNotches(p *pattern.Piece, marks int) {
-	if !c.has("back.side_zip_start") {
+	if !c.has("back.side_zip_end") {
+		return
+	}
+	if c.s.Garment == pattern.Skirt {
+		notch(p, "side", "zip end, left side", c.at("back.side_zip_end"), marks)
 		return
 	}
 	u, w := c.at("back.underarm"), c.at("back.waist")

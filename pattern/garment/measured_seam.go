@@ -256,7 +256,7 @@ func drawOpened(p *bench.Pen, o detail.Skirt, hem geom.Path) {
 
 // flareImpossible refuses a flared skirt that has no darts to open.
 func flareImpossible(p *bench.Pen) bool {
-	if !flaredSkirt(p.K) {
+	if !flaredSkirt(p.K) || p.K.Garment == pattern.Skirt {
 		return false
 	}
 	r := pattern.Refused{Code: "R30", Input: "skirt_line"}

@@ -26,7 +26,7 @@ func Sided() []measure.ID { return append([]measure.ID(nil), sided...) }
 // shared are the choices that both sides have in common, as the right settled
 // them: what lies at the centre, and what shows side by side.
 var shared = []pattern.ChoiceID{
-	"length", "front_neck_depth", "back_neck_depth", "neck_widening", "shoulder_inset", "neck_opening_length", "zip_length", "slit_height",
+	"length", "skirt_length", "front_neck_depth", "back_neck_depth", "neck_widening", "shoulder_inset", "neck_opening_length", "zip_length", "slit_height",
 	"facing_neck_width", "facing_neck_depth", "facing_depth", "hem_allowance",
 }
 

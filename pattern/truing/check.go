@@ -21,7 +21,7 @@ type Check struct {
 // joins, girths, wearing, cutting.
 func Checks() []Check {
 	return []Check{
-		sideSeams, shoulderSeams, waistSeams,
+		sideSeams, shoulderSeams, waistSeams, waistEdge,
 		dartLegs, dartAim, dartSize,
 		neckJoin, armholeJoin, underarmJoin, hemJoin, centreSquare,
 		facingFit,
@@ -40,7 +40,7 @@ func Run(s *pattern.Sheet) []pattern.Finding {
 	checks := Checks()
 	out := make([]pattern.Finding, 0, len(checks)+8)
 	for _, c := range checks {
-		if c.Wanted != nil && !c.Wanted(s) {
+		if c.Wanted != nil && !c.Wanted(s) || skirtAlone(s) && aboveWaist[c.ID] {
 			continue
 		}
 		for _, f := range c.findings(s) {

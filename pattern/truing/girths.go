@@ -32,7 +32,7 @@ var waistGirth = Check{
 		if spare := max(front, back) - darts/2; spare > spareMost+slack && !hangsLoose(s) {
 			out = append(out, waistSpare(s, out[0], spare, 2*(front+back-darts)))
 		}
-		if f, out2 := waistOut(s); out2 {
+		if f, out2 := waistOut(s); out2 && !skirtAlone(s) {
 			out = append(out, f)
 		}
 		return out
@@ -62,7 +62,10 @@ func girthApplies(point string, id measure.ID) func(*pattern.Sheet) (bool, measu
 
 func girthFinding(s *pattern.Sheet, check, point string, id measure.ID, easeID pattern.ChoiceID, spare measure.Length) pattern.Finding {
 	got, body := roundAt(s, point), s.Body(id)
-	if point == "waist" {
+	switch {
+	case point == "waist" && skirtAlone(s):
+		got = sewnWaist(s) // its waist line is curved
+	case point == "waist":
 		got -= 2 * waistDarts(s)
 	}
 	var ease measure.Length

@@ -82,7 +82,7 @@ var pointedNecks = map[string]bool{"v": true, "sweetheart": true, "slit": true, 
 // centre seam opens into a point or a dip.
 var centreSquare = Check{
 	ID: "centre_square", Title: "Square at centre",
-	Applies: all(bothEdges("neck", "hem")),
+	Applies: bothEdges("hem"),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		var worst pattern.Finding
 		found := false

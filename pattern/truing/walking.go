@@ -30,8 +30,8 @@ func walkOf(s *pattern.Sheet) (rule.Walk, bool, measure.Sentence) {
 	heel := s.Length("heel_height")
 	w.Leg = measure.Length(rule.LegOfHeight*height.MM()) + heel
 	if floor, ok := s.Measured(measure.WaistToFloor); ok {
-		w.Hem = floor - measure.Length(hem.Y-at(s, pattern.Back, "waist").Y)
-	} else if floor, ok := s.Measured(measure.BackNeckToFloor); ok {
+		w.Hem = floor - measure.Length(hem.Y-waistLevel(s))
+	} else if floor, ok := s.Measured(measure.BackNeckToFloor); ok && !skirtAlone(s) {
 		w.Hem = floor + rule.NapeDrop - measure.Length(hem.Y)
 	} else {
 		return w, false, measure.Tell("Neither waist to floor nor back neck to floor is measured.")

@@ -35,13 +35,13 @@ func unfailed(t *testing.T, s *pattern.Sheet, what string) {
 	}
 }
 
-// worst remembers the largest difference from a figure, inches.
-type worst struct {
+// farthest remembers the largest difference from a figure, inches.
+type farthest struct {
 	by   float64
 	what string
 }
 
-func (w *worst) hold(t *testing.T, want, got float64, what string) {
+func (w *farthest) hold(t *testing.T, want, got float64, what string) {
 	t.Helper()
 	require.InDelta(t, want, got, near, what)
 	if d := math.Abs(want - got); d > w.by {
@@ -49,13 +49,13 @@ func (w *worst) hold(t *testing.T, want, got float64, what string) {
 	}
 }
 
-func (w *worst) point(t *testing.T, want [2]float64, got geom.Point, what string) {
+func (w *farthest) point(t *testing.T, want [2]float64, got geom.Point, what string) {
 	t.Helper()
 	w.hold(t, want[0], got.X/25.4, what+" out")
 	w.hold(t, want[1], got.Y/25.4, what+" down")
 }
 
-func (w *worst) say(t *testing.T) { t.Logf("worst difference %.5f in: %s", w.by, w.what) }
+func (w *farthest) say(t *testing.T) { t.Logf("worst difference %.5f in: %s", w.by, w.what) }
 
 // TestWaistSeam holds bodice and skirt to their figures: as long as each
 // other, the darts as far from the centre.
@@ -70,7 +70,7 @@ func TestWaistSeam(t *testing.T) {
 		Back  half `json:"back"`
 	}
 	figure.SkirtsP36(t).Group(t, "waist_seam", &ref)
-	var w worst
+	var w farthest
 	s := workroom.Draft(seamed(t, nil))
 	unfailed(t, s, "waist seam")
 	for _, h := range []struct {
@@ -114,7 +114,7 @@ func TestDartAtTheWaist(t *testing.T) {
 		Area      float64      `json:"area_after"`
 	}
 	figure.StylesP36(t).Group(t, "bust_dart", &turned)
-	var w worst
+	var w farthest
 	for _, place := range []string{"waist", "side_and_waist"} {
 		want := turned[place]
 		s := workroom.Draft(seamed(t, map[pattern.ChoiceID]string{"bust_dart": place, "waist_shaping": "none"}))
@@ -196,7 +196,7 @@ func TestCentreDart(t *testing.T) {
 	want := ref["centre_front"]
 	s := workroom.Draft(figure.Styled(t, map[pattern.ChoiceID]string{"bust_dart": "centre_front"}).WithStyle("front_seam", pattern.SwitchValue(true)))
 	unfailed(t, s, "centre dart")
-	var w worst
+	var w farthest
 	for name, p := range map[string][2]float64{
 		"dart_fixed": want.Fixed, "dart_moved": want.Moved, "dart_tip": want.Tip, "dart_cap": want.Cap, "neck_centre_turned": want.Neck,
 	} {
@@ -239,7 +239,7 @@ func TestFlaredSkirt(t *testing.T) {
 	figure.StylesP36(t).Group(t, "dress_hem", &ref)
 	s := workroom.Draft(seamed(t, map[pattern.ChoiceID]string{"skirt_line": "flared"}))
 	unfailed(t, s, "flared")
-	var w worst
+	var w farthest
 	for _, h := range []struct {
 		want  half
 		half  pattern.PieceID
