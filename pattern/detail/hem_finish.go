@@ -27,6 +27,8 @@ var hemAllowance = pattern.Choice{
 			return pattern.Default{Value: pattern.LengthValue(rule.In(0.375)), Because: measure.Tell("The hem is seamed to its facing and not turned up.")}
 		case !Widens(k):
 			return usualLength(2.5)
+		case SkirtLine(k) == FlaredSkirt:
+			return pattern.Default{Value: pattern.LengthValue(rule.In(1)), Because: measure.Tell("The hem of a flared skirt is curved all round: more than {1 in} cannot be eased in.")}
 		}
 		return pattern.Default{
 			Value:   pattern.LengthValue(rule.In(1.5)),
