@@ -71,11 +71,11 @@ func (c cutter) waistSides(w detail.Waistline, to pattern.PieceID, inwards bool)
 		sides = []bench.Side{part(w.Parts[n].Reverse())}
 	}
 	for i := range w.Darts {
-		d, next := w.Darts[i], 0
+		d := w.Darts[i]
 		first, second := d.Inner, d.Outer
 		after := part(w.Parts[i+1])
 		if inwards {
-			next = n - 1 - i
+			next := n - 1 - i
 			d = w.Darts[next]
 			first, second = d.Outer, d.Inner
 			after = part(w.Parts[next].Reverse())

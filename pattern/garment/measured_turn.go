@@ -403,11 +403,9 @@ func turnedSide() bench.Step {
 				drawSide(p, theFront, nil, p.At("front.dart_fixed"))
 				return
 			}
-			start := geom.Point{}
+			start := p.At("front.underarm_turned")
 			if detail.DartPlace(p.K) == detail.WaistDart {
 				start, w = under(p.Has, p.At, theFront), p.At("front.waist_turned")
-			} else {
-				start = p.At("front.underarm_turned")
 			}
 			p.Do("Draw the side through the corner, {1 1/2 in} above it to {3 in} below, and on to waist, hip and hem: rounded at the waist, bowed over the hip, straight below.")
 			upper, rest := detail.Smoothed(start, corner, w)
