@@ -21,8 +21,14 @@ func (g *guide) zip() (long measure.Length, on pattern.PieceID, end float64) {
 		if !ok || len(edges) == 0 {
 			continue
 		}
-		if neck, known := g.sheet.SewnPoint(p.ID, "neck_centre"); known {
-			return max(0, measure.Length(at.Y-neck.Y)), p.ID, at.Y
+		for _, start := range []string{"neck_centre", "waist_centre"} {
+			if top, known := g.sheet.SewnPoint(p.ID, start); known {
+				on := p.ID
+				if w, ok := g.sheet.Point(p.ID, "waist"); ok && at.Y > w.Y && g.along(pattern.SkirtBack, "centre_back") > 0 {
+					on = pattern.SkirtBack // the draft of a half goes on below its waist seam
+				}
+				return max(0, measure.Length(at.Y-top.Y)), on, at.Y
+			}
 		}
 		// It ends below the waist: all of the bodice is open.
 		top := edges[0].Stitch.Bounds().Min.Y
@@ -51,7 +57,7 @@ func (g *guide) centres(list []seam) []pdf.Item {
 			continue
 		}
 		sewn, from, to := p.Along(s.a.Edge), "the hem", "its upper end"
-		if top, ok := g.sheet.SewnPoint(p.ID, "slit_top"); ok && behind {
+		if top, ok := g.sheet.SewnPoint(pattern.Back, "slit_top"); ok && behind {
 			sewn, from = measure.Length(top.Y-end), "the top of the hem opening"
 		} else if ok {
 			sewn, from = sewn-measure.Length(bottom(edges)-top.Y), "the top of the hem opening"
@@ -64,7 +70,7 @@ func (g *guide) centres(list []seam) []pdf.Item {
 		}
 		out = append(out, g.drawnAt([]seam{s}, lead, fmt.Sprintf("Sew from %s up to %s: %s, allowance %s. Back-stitch both ends.%s Press open.", from, to, g.say(sewn), allowance, text)))
 		if behind {
-			out = append(out, item("Zip.", "The opening is %s from the neck seam down, allowance %s.%s Lay it in under the seam, its top a little below the neck seam, sew both sides from the bottom up. Open the basting, try it, press from the wrong side.", g.say(long), allowance, g.zipToTake(long)))
+			out = append(out, item("Zip.", "The opening is %s from the %s seam down, allowance %s.%s Lay it in under the seam, its top a little below the %[2]s seam, sew both sides from the bottom up. Open the basting, try it, press from the wrong side.", g.say(long), g.top(), allowance, g.zipToTake(long)))
 		}
 	}
 	return out
@@ -124,7 +130,7 @@ func (g *guide) hemOpening(_ []seam) []pdf.Item {
 	for i := range g.sheet.Pieces {
 		p := &g.sheet.Pieces[i]
 		edges := p.EdgesNamed("centre_back")
-		if _, ok := g.sheet.SewnPoint(p.ID, "slit_top"); ok && len(edges) > 0 && edges[0].Allowance > 0 {
+		if _, ok := g.sheet.SewnPoint(pattern.Back, "slit_top"); ok && len(edges) > 0 && edges[0].Allowance > 0 {
 			allowance = ", allowance " + g.say(edges[0].Allowance)
 			break
 		}

@@ -53,7 +53,13 @@ func (g *guide) sides(list []seam) []pdf.Item {
 		if half := g.halfSides(); half > 0 {
 			allowance = fmt.Sprintf("%s, which is half of what is there: the other half is her ease", g.say(half))
 		}
-		text := fmt.Sprintf("%s %s, %s %s, allowance %s. Pin underarm, waist and hip on their clips, sew from the underarm down. Clip at the waist where it pulls.", who[0], g.say(g.length(s.a)), who[1], g.say(g.length(s.b)), allowance)
+		how := "Pin underarm, waist and hip on their clips, sew from the underarm down. Clip at the waist where it pulls."
+		if fromWaist(g) || s.a.Piece == pattern.SkirtFront || s.a.Piece == pattern.SkirtBack {
+			how = "Pin waist, hip and hem on their clips, sew from the waist down."
+		} else if g.along(pattern.SkirtFront, "waist") > 0 {
+			how = "Pin underarm and waist, sew from the underarm down."
+		}
+		text := fmt.Sprintf("%s %s, %s %s, allowance %s. "+how, who[0], g.say(g.length(s.a)), who[1], g.say(g.length(s.b)), allowance)
 		if i == 0 && open != "" {
 			text += " " + open
 		}

@@ -85,7 +85,7 @@ func (g *guide) interfaced(_ []seam) []pdf.Item {
 		out = append(out, item("Interface.", "Fuse the interfacing, cut net, to the wrong side of: %s. Try iron and damp cloth on a scrap first.", strings.Join(names, ", ")))
 	}
 	if z, _, _ := g.zip(); z > 0 {
-		out = append(out, item("Zip strips.", "Fuse a strip 1 in (2.5 cm) wide and %s long to the wrong side of each centre back allowance, from the neck down.", g.say(z)))
+		out = append(out, item("Zip strips.", "Fuse a strip 1 in (2.5 cm) wide and %s long to the wrong side of each centre back allowance, from the %s down.", g.say(z), g.top()))
 	}
 	return out
 }
