@@ -16,6 +16,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
+	"chalkfold/pattern/workroom"
 	"chalkfold/testdata/golden"
 )
 
@@ -152,4 +153,18 @@ func BenchmarkPDF(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// Where her sides differ and are cut apart the seams are still sewn.
+func TestTwoSides(t *testing.T) {
+	job := accept.Dress(pattern.Measured).Job
+	job.Left = measure.NewBody(map[measure.ID]measure.Length{measure.ShoulderDrop: 2.25 * measure.Inch})
+	s := workroom.Draft(job)
+	require.True(t, s.Complete)
+	text := markdown(t, s, measure.In)
+	for _, want := range []string{"**Two sides.** Her sides differ", "**Shoulders.**", "**Side seams.**", "**Centre back seam.**", "**Neck facing, sewn on.**", "**Armhole facings, sewn on.**"} {
+		require.Contains(t, text, want)
+	}
+	require.Equal(t, 1, strings.Count(text, "**Side dart.**"))
+	require.Regexp(t, `On the left: back shoulder`, text)
 }

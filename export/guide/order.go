@@ -51,6 +51,12 @@ var order = []kind{
 // sewing is the order of sewing, made from what is in the draft.
 func (g *guide) sewing() []pdf.Item {
 	var out []pdf.Item
+	if half, two := halved(g.sheet); two {
+		whole := g.sheet
+		h := *g
+		h.sheet, g = half, &h
+		out = g.leftLengths(whole)
+	}
 	left := seamsOf(g.sheet)
 	for _, k := range order {
 		if k.when != nil && !k.when(g) {
