@@ -33,7 +33,7 @@ func (m *marking) proofs(rows []Row) []Proof {
 			parts = append(parts, Proof{What: edge, Length: l, Within: max(off, -off)})
 		}
 		switch {
-		case edge == "side" && len(parts) > 1:
+		case edge == "side" && len(parts) == 2:
 			parts[0].What, parts[1].What = "side above the dart", "side under the dart"
 		case len(parts) > 1:
 			for _, p := range parts[1:] {
@@ -102,8 +102,8 @@ func agree(c *Card, s *pattern.Sheet, g grid) {
 		}
 		mine, ok1 := s.Piece(p.ID)
 		theirs, ok2 := s.Piece(other)
-		if !ok1 || !ok2 {
-			continue
+		if !ok1 || !ok2 || mine.Cut == pattern.Single || theirs.Cut == pattern.Single {
+			continue // cut apart for her two sides: each piece is proved by itself
 		}
 		for j := range p.Proofs {
 			p.Proofs[j].Other = agreement(p.Proofs[j].What, mine, theirs, g)
