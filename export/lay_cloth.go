@@ -169,10 +169,16 @@ func (l *layout) names(name string, q lay.Placed) []Item {
 	lines := []string{name, l.unit.Tape(length(lo)) + " to " + l.unit.Tape(length(hi))}
 	at := box.Centre()
 	turn, wide := 0.0, TextWidth(name, layName)
+	both := max(wide, TextWidth(lines[1], layName))
 	switch {
-	case wide <= 0.9*box.Width():
-	case wide <= 0.9*box.Height():
+	case both <= 0.9*box.Width():
+	case both <= 0.9*box.Height() && 3*leading*layName <= box.Width():
 		turn = -90
+		if both <= 0.5*box.Height() { // below the grain line
+			at.Y = box.Min.Y + float64(0.7*box.Height())
+		}
+	case wide <= 0.9*box.Width():
+		lines = lines[:1]
 	default:
 		number := name
 		for i, r := range name {
