@@ -21,6 +21,9 @@ type enterer interface{ Enter() }
 // beginner is a stage that begins something of its own when she comes to it.
 type beginner interface{ Begin() desk.Ask }
 
+// follower is a stage that works something out after every change.
+type follower interface{ Follow() desk.Ask }
+
 // fulfil does what was asked for, in the order of the fields.
 func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 	var cmds []tea.Cmd
@@ -48,7 +51,9 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 		m.over = append(m.over, a.Open)
 	}
 	if a.Run != nil {
-		m.d.Message, m.d.Warn = a.For, false
+		if a.For != "" {
+			m.d.Message, m.d.Warn = a.For, false
+		}
 		add(m.guard(func() tea.Msg { return answered{from, a.Run(), a.For} }))
 	}
 	if a.Do != "" {
@@ -90,7 +95,15 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 // changed follows every change of the job.
 func (m *Model) changed() tea.Cmd {
 	m.note()
-	return m.rescueSoon()
+	return tea.Batch(m.rescueSoon(), m.follow())
+}
+
+// follow lets a stage work out beside the screen what the change asks for.
+func (m *Model) follow() tea.Cmd {
+	if f, ok := m.stage().(follower); ok {
+		return m.fulfil(f.Follow(), m.stage())
+	}
+	return nil
 }
 
 // settle accepts what is typed and not yet accepted.

@@ -12,6 +12,7 @@ var commands = []func(*world) *cobra.Command{
 	checkCommand,
 	compareCommand,
 	fitCommand,
+	looksCommand,
 	exportCommand,
 	layCommand,
 	classCommand,

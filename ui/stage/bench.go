@@ -50,6 +50,9 @@ type bench struct {
 	alone bool                  // one has all the room
 	reads bool                  // what is in the words now goes before the table
 	edge  func(cols int) string // what lies along the edge of the table; nil: air
+	// instead is what lies on the table in place of the cloth; nil, or lines
+	// of nil: the cloth.
+	instead func(cols, rows int) []string
 
 	shown  []string // the words as they were last seen
 	scroll int      // how far they are scrolled
@@ -209,6 +212,11 @@ type picture struct {
 func (b *bench) cloth(s view.Scene, cols, rows int) []string {
 	if cols < 1 || rows < 1 {
 		return make([]string, max(rows, 0))
+	}
+	if b.instead != nil {
+		if lines := b.instead(cols, rows); lines != nil {
+			return lines
+		}
 	}
 	set := b.d.Settings
 	p := picture{

@@ -20,6 +20,7 @@ type Style struct {
 	fresh   bool
 	choices []pattern.Choice
 	old     bool // show the outline from before the last change
+	look    byEye
 }
 
 // NewStyle is the second stage.
@@ -173,7 +174,9 @@ func (s *Style) Actions() []desk.Offer {
 }
 
 // Do an action.
-func (s *Style) Do(id keys.ID) desk.Ask {
+func (s *Style) Do(id keys.ID) desk.Ask { return s.followed(s.do(id)) }
+
+func (s *Style) do(id keys.ID) desk.Ask {
 	s.refresh()
 	if s.eye.Hair {
 		ask, _ := s.tableDo(id)
@@ -255,7 +258,9 @@ func (s *Style) Settle() desk.Ask {
 }
 
 // Type a key.
-func (s *Style) Type(k desk.Key) desk.Ask {
+func (s *Style) Type(k desk.Key) desk.Ask { return s.followed(s.typeKey(k)) }
+
+func (s *Style) typeKey(k desk.Key) desk.Ask {
 	s.refresh()
 	if s.eye.Hair {
 		return s.hairType(k)
@@ -267,12 +272,10 @@ func (s *Style) Type(k desk.Key) desk.Ask {
 	return desk.Ask{}
 }
 
-// Hear nothing: this stage has no errands.
-func (s *Style) Hear(desk.Answer) desk.Ask { return desk.Ask{} }
-
 // View is the choices above the cloth.
 func (s *Style) View(r desk.Rect) []string {
 	s.refresh()
+	s.instead = s.small
 	return s.compose(r, 11, s.words, s.scene(r))
 }
 

@@ -185,6 +185,7 @@ func (s *Style) explain(cols, rows int) []string {
 }
 
 func (s *Style) options(c pattern.Choice, set pattern.Setting, add func(theme.Role, string)) {
+	not := s.refusals()
 	for _, o := range c.Options {
 		role := theme.Muted
 		if o.Value == set.Value.Pick {
@@ -193,6 +194,9 @@ func (s *Style) options(c pattern.Choice, set pattern.Setting, add func(theme.Ro
 		line := s.d.Trade(o.Title)
 		if o.Says != "" {
 			line += ": " + s.d.Trade(o.Says)
+		}
+		if why := not[o.Value]; why != "" {
+			line = "! " + line + " " + why
 		}
 		add(role, line)
 	}

@@ -32,6 +32,7 @@ const (
 	StyleRange     ID = "{1} to {2}"
 	StyleChanged   ID = "{1} {2} -> {3}"
 	StyleBack      ID = "{1} back to {2}"
+	StyleNotThis   ID = "Not here: {1}."
 	StyleSame      ID = "Nothing on the cloth moves."
 	StyleUnused    ID = "Kept; {1} does not use it."
 	StyleOutside   ID = "{1} is outside {2} to {3}. Take one between."
