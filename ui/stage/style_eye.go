@@ -20,8 +20,7 @@ import (
 // nine drafts take longer than a key may.
 type byEye struct {
 	kept  []lookedAt // newest last
-	busy  pattern.ChoiceID
-	lines []string // of the last view
+	lines []string   // of the last view
 	shows drawnAs
 }
 
