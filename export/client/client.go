@@ -176,6 +176,9 @@ func fittings(l *leaflet.Leaflet, j pattern.Job) {
 		for _, c := range f.Change {
 			changes = append(changes, leaflet.Words(c.Input)+" "+c.By)
 		}
+		if f.Out && len(changes) > 0 {
+			changes[len(changes)-1] += " (taken back)"
+		}
 		rows = append(rows, []string{leaflet.Day(f.Date), f.Seen, strings.Join(changes, ", "), f.Why})
 	}
 	if len(rows) > 0 {
