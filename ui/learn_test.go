@@ -253,3 +253,22 @@ func TestFootersOfLearningAreLive(t *testing.T) {
 		}
 	}
 }
+
+// A page that names a step which a later page asks about does not tell it
+// before; a question about what moves can be tried first.
+func TestNothingIsToldBeforeItIsAsked(t *testing.T) {
+	s := at(t, 80, 24, looks("mono", canvas.ASCII))
+	s.begin("back")
+	require.Contains(t, s.text(), "Centre line, top line and levels")
+	require.NotContains(t, s.text(), "SUM")
+	require.NotContains(t, s.text(), "hem centre 4")
+	s.keys(" ", " ")
+	require.Contains(t, s.text(), "waist ?")
+	s.begin("longer")
+	s.keys("esc", " ", " ")
+	require.Contains(t, s.text(), "What does the side seam of the front do?")
+	s.keys("up")
+	require.Contains(t, s.text(), "dart intake 1/4 wider")
+	s.keys("2", "enter")
+	require.Contains(t, s.text(), "the dart takes up at the side")
+}

@@ -215,6 +215,10 @@ func (s *Draft) View(r desk.Rect) []string {
 	if s.try.open && !s.ask.open {
 		return s.compose(r, 10, s.tryWords, s.scene(r))
 	}
+	if s.veiled() { // the lines, not yet their lengths
+		defer func(plain bool) { s.eye.Plain = plain }(s.eye.Plain)
+		s.eye.Plain = true
+	}
 	return s.compose(r, 10, s.words, s.scene(r))
 }
 
@@ -271,6 +275,9 @@ func (s *Draft) words(cols, rows int) ([]string, string) {
 		return []string{"", " " + begin}, " " + begin
 	}
 	title := s.title(st, cols)
+	if s.veiled() {
+		return append([]string{""}, title...), strings.Join(title, "\n")
+	}
 	body := s.body(st, cols)
 	out := append(append([]string{""}, title...), "")
 	if rows < 8 {

@@ -80,7 +80,7 @@ func (s *Draft) AskType(k desk.Key) desk.Ask {
 	if s.try.open {
 		if id, ok := tryKeys[k.Name]; ok {
 			s.tryDo(id)
-			return desk.Ask{}
+			return desk.Ask{Say: s.trySays()}
 		}
 	}
 	return s.bench.AskType(k)

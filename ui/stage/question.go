@@ -313,6 +313,8 @@ func (b *bench) askHow() string {
 		return b.d.Tell(text.AskWriteHow)
 	case b.ask.point:
 		return b.d.Tell(text.AskHairHow)
+	case b.try.open && b.try.fixed:
+		return b.d.Tell(text.AskTryHow)
 	}
 	return b.d.Tell(text.AskFieldHow)
 }

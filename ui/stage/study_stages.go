@@ -35,6 +35,10 @@ func (s *Draft) Study(r desk.Running) {
 	}
 }
 
+// veiled says that a page names a step which a later one asks about: what it
+// does is not told before the question.
+func (s *Draft) veiled() bool { return s.OnPage() && s.class.course.Veils(s.class.at.Page) }
+
 // other is the sheet of the method that a page compares with, nil if it
 // compares nothing.
 func (s *Draft) other() (sheet *pattern.Sheet, method string) {

@@ -211,6 +211,18 @@ func (b *bench) tryWords(cols, rows int) ([]string, string) {
 	return out, caption
 }
 
+// trySays is what moves by what is tried, in one line.
+func (b *bench) trySays() string {
+	d, u := b.d, b.d.Unit()
+	if b.try.by == 0 {
+		return b.tryNow()
+	}
+	if diff := view.Differences(d.Sheet(), d.SheetOf(b.drafted(b.try.job)), u, 2); len(diff) > 0 {
+		return capital(d.Trade(strings.Join(diff, ", "))) + "."
+	}
+	return capital(d.Trade(b.try.says.In(u)))
+}
+
 // tryNow is the measure as it is, before it is moved.
 func (b *bench) tryNow() string {
 	d, id := b.d, b.try.ids[b.try.at]

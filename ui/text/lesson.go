@@ -23,6 +23,7 @@ const (
 	AskLabel     ID = "ASK"
 	AskFieldHow  ID = "Enter answers; with nothing typed it helps. Esc skips."
 	AskHairHow   ID = "Arrows move the cross-hair, Enter answers; Enter again helps. Esc skips."
+	AskTryHow    ID = "Up and Down try it first. Enter answers or helps, Esc skips."
 	AskWritten   ID = "Written to her notes."
 	AskWriteHow  ID = "Type it, Enter writes it to her notes. Esc leaves it."
 	AskNoteTitle ID = "In your own words:"
