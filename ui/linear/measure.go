@@ -282,6 +282,7 @@ func (r *room) listMeasure() {
 
 // namedMeasure hears a measurement by its name, with or without a number.
 func (r *room) namedMeasure(line string) bool {
+	line = strings.NewReplacer(":", " ", "=", " ").Replace(line) // as lists have them
 	all := measure.All()
 	names := make([][]string, len(all))
 	for i, m := range all {

@@ -2,6 +2,7 @@ package stage
 
 import (
 	"strings"
+	"unicode"
 
 	"chalkfold/measure"
 	"chalkfold/ui/desk"
@@ -78,9 +79,21 @@ func pasted(line string) (head, value string, named bool) {
 		cells[i] = strings.TrimSpace(cells[i])
 	}
 	if len(cells) == 1 {
-		return "", cells[0], false
+		return untabbed(cells[0])
 	}
 	return cells[0], cells[1], true
+}
+
+// untabbed splits a line without tabs, as mails and lists have them: "Bust: 36
+// 1/2", "bust girth = 92,5 cm", "- waist 28". A line that begins with its number
+// names nothing.
+func untabbed(line string) (head, value string, named bool) {
+	line = strings.TrimLeft(line, "-*\u2022 ")
+	at := strings.IndexFunc(line, func(r rune) bool { return unicode.IsDigit(r) || strings.ContainsRune("½¼¾⅓⅔⅛⅜⅝⅞", r) })
+	if at <= 0 || !strings.ContainsFunc(line[:at], unicode.IsLetter) {
+		return "", line, false
+	}
+	return strings.Trim(line[:at], " :=;,|.\u00a0"), line[at:], true
 }
 
 // measurementOf is the measurement of that id or name.

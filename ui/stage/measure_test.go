@@ -200,3 +200,24 @@ func TestTitlesOfRowsAreWhole(t *testing.T) {
 		}
 	}
 }
+
+// A list out of a mail can be pasted too, with bullets, colons, other units and
+// lines that are nothing; what cannot be taken is named and nothing is lost.
+func TestAListCanBePasted(t *testing.T) {
+	for line, want := range map[string][2]string{
+		"Bust: 36 1/2":           {"Bust", "36 1/2"},
+		"- waist = 92,5 cm":      {"waist", "92,5 cm"},
+		"* Hip girth 38½":        {"Hip girth", "38½"},
+		"shoulder drop\t1 1/2":   {"shoulder drop", "1 1/2"},
+		"\u2022 neck base; ½ in": {"neck base", "½ in"},
+		"36":                     {"", "36"},
+		"½":                      {"", "½"},
+		"nothing at all":         {"", "nothing at all"},
+		"\t12":                   {"", "12"},
+		"------ 4":               {"", "4"},
+	} {
+		head, value, named := pasted(line)
+		require.Equal(t, want, [2]string{head, value}, line)
+		require.Equal(t, head != "" || strings.Contains(line, "\t"), named, line)
+	}
+}
