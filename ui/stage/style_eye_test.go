@@ -74,7 +74,7 @@ func TestChoosingByEye(t *testing.T) {
 		for _, o := range ch.Options {
 			require.Contains(t, got, strings.Fields(o.Title)[0], "%s: each option has its name", c.name)
 		}
-		golden.Check(t, c.name+".txt", ansi.Strip(strings.Join(s.small(s.look.shows.cols, s.look.shows.rows), "\n")) + "\n")
+		golden.Check(t, c.name+".txt", ansi.Strip(strings.Join(s.small(s.look.shows.cols, s.look.shows.rows), "\n"))+"\n")
 		for _, l := range s.View(c.r) {
 			require.LessOrEqual(t, ansi.StringWidth(l), c.r.Columns, c.name)
 		}
