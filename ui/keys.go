@@ -188,6 +188,8 @@ func (m *Model) window(id keys.ID) desk.Overlay {
 		return overlay.Months(m.d)
 	case keys.Words:
 		return overlay.Words(m.d)
+	case "ease":
+		return overlay.Ease(m.d)
 	case "readout":
 		if m.d.Sheet().Complete {
 			return overlay.Readout(m.d)

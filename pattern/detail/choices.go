@@ -16,7 +16,7 @@ var (
 func choices() choiceList {
 	var all choiceList
 	for _, part := range [][]pattern.Choice{
-		shapeChoices, shareChoices, figureChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
+		shapeChoices, shareChoices, figureChoices, classChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
 		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices,
 		seamChoices,
@@ -110,10 +110,10 @@ func pick(value string) func(pattern.Known) pattern.Default {
 
 var easeChoices = []pattern.Choice{
 	armholeDepth,
-	sleeved(length("ease_bust", "Ease", "Ease at the bust", "What the dress is wider than she is, all round, at the bust.", 2.5, 1, 8, pattern.Measured),
-		sleevedBust, "A sleeve binds her unless the dress gives: more than without one."),
-	length("ease_waist", "Ease", "Ease at the waist", "What the waist is wider than hers, all round.", 2, 0.75, 8, pattern.Measured),
-	{
+	classed(sleeved(length("ease_bust", "Ease", "Ease at the bust", "What the dress is wider than she is, all round, at the bust.", 2.5, 1, 8, pattern.Measured),
+		sleevedBust, "A sleeve binds her unless the dress gives: more than without one."), rule.AtBust),
+	classed(length("ease_waist", "Ease", "Ease at the waist", "What the waist is wider than hers, all round.", 2, 0.75, 8, pattern.Measured), rule.AtWaist),
+	classed(pattern.Choice{
 		ID: "ease_hip", Title: "Ease at the hip", Says: "What the hip is wider than hers, all round; she sits on it.",
 		Group: "Ease", Kind: pattern.KindLength, Methods: onlyMeasured,
 		Default: func(k pattern.Known) pattern.Default {
@@ -128,7 +128,7 @@ var easeChoices = []pattern.Choice{
 			return d
 		},
 		Limits: between(1.5, 8),
-	},
+	}, rule.AtHip),
 }
 
 var sideChoices = []pattern.Choice{

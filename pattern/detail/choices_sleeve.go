@@ -41,7 +41,7 @@ var sleeveChoices = []pattern.Choice{
 			{Value: LongSleeve, Title: "Long", Says: "To the wrist, with a dart at the elbow."},
 		},
 	},
-	length("ease_upper_arm", "Sleeve", "Ease at the upper arm", "What the sleeve is wider than her upper arm, all round.", 2, 1.5, 3, pattern.Measured),
+	classed(length("ease_upper_arm", "Sleeve", "Ease at the upper arm", "What the sleeve is wider than her upper arm, all round.", 2, 1.5, 3, pattern.Measured), rule.AtArm),
 	length("cap_ease", "Sleeve", "Ease in the cap", "What the cap is longer than the armhole, to be eased in round the top of the arm; a crisp cloth takes less, wool more.", 1, 0, 1.75, pattern.Measured),
 	{
 		ID: "cap_height", Title: "Cap height", Says: "From the underarm line of the sleeve up to its crown; left alone, it is found so that the cap has just the ease asked for.",

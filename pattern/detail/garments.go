@@ -2,6 +2,7 @@ package detail
 
 import (
 	"slices"
+	"strings"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -62,7 +63,11 @@ func (all choiceList) as(u habits) choiceList {
 	out := make(choiceList, len(all))
 	for i, c := range all {
 		if v, ok := u[c.ID]; ok {
-			c.Default = func(pattern.Known) pattern.Default {
+			usual, ease := c.Default, strings.HasPrefix(string(c.ID), "ease_")
+			c.Default = func(k pattern.Known) pattern.Default {
+				if ease && classChosen(k) {
+					return usual(k)
+				}
 				return pattern.Default{Value: v, Because: measure.Tell("Usual for this garment, common practice.")}
 			}
 		}

@@ -16,7 +16,8 @@ var sitting = Check{
 		f := pattern.Finding{Verdict: pattern.Pass, Got: ease.MM(), Want: sitLeast.MM()}
 		f.Where = on(pattern.Front, at(s, pattern.Front, "hip"))
 		f.Says = measure.Tell("{} and {}: {} to sit on; the hem comes up {} to {}.", got, body, ease, 1.5*inch, 3*inch)
-		want := rule.HipEase(body).Up(step(s))
+		gives := rule.ClothGives(s.Known, rule.AtHip)
+		want := (rule.HipEase(body) - gives).Up(step(s))
 		switch {
 		case byThumb(s):
 			if ease < sitFail-slack {
@@ -25,13 +26,13 @@ var sitting = Check{
 				f.Cure = measure.Tell("Sew the sides with {} instead of {}: she gains {} all round. Or draft by the measured method.", inch/2, inch, 2*inch)
 			}
 			return one(f)
-		case ease < sitFail-slack:
+		case ease < sitFail-gives-slack:
 			f.Code, f.Verdict = "sit_tight", pattern.Fail
 			f.Says = measure.Tell("{} and {}: {} is too little to sit on.", got, body, ease)
-		case ease < sitLeast-slack:
+		case ease < sitLeast-gives-slack:
 			f.Code, f.Verdict = "sit_tight", pattern.Advise
 			f.Says = measure.Tell("{} and {}: {} is little to sit on.", got, body, ease)
-		case ease < rule.HipEase(body)-slack:
+		case ease < rule.HipEase(body)-gives-slack:
 			f.Code, f.Verdict, f.Want = "sit_snug", pattern.Advise, want.MM()
 			f.Says = measure.Tell("{} and {}: {} on a fuller seat will ride up when she sits.", got, body, ease)
 		default:

@@ -52,6 +52,7 @@ var truing = []Action{
 	{ID: "go-there", Keys: []string{"enter"}, Shown: "Enter", Title: "Go there", Foot: "Go there", Where: True, Special: Accept, Says: "Show the place on the cloth.", Synonyms: []string{"jump", "place"}},
 	{ID: "try-cure", Keys: []string{"t"}, Shown: "t", Title: "Try the cure", Foot: "Try the cure", Where: True, Says: "Make the change that the finding proposes; undo takes it back.", Synonyms: []string{"fix", "cure", "repair"}},
 	{ID: "true-fitting", Keys: []string{"f"}, Shown: "f", Title: "After the fitting", Foot: "Fitting", Where: True, Says: "Say what was seen on the body; it leads to the input to change.", Synonyms: []string{"fit", "alter", "pinned"}},
+	{ID: "ease", Keys: []string{"e"}, Shown: "e", Title: "Ease", Foot: "Ease", Where: True, Says: "See body, garment and ease level by level, against what is good.", Synonyms: []string{"tight", "loose", "room", "wearing ease"}},
 	{ID: "true-what-if", Keys: []string{"w"}, Shown: "w", Title: "What if", Foot: "What if", Where: True, Says: "Change one measure and watch the findings."},
 }
 

@@ -81,7 +81,7 @@ func every(d *desk.Desk) map[string]desk.Overlay {
 		"start": Start(d), "help": Help(d, offers(d)), "commands": Commands(d, offers(d)), "open": Open(d), "saveas": SaveAs(d),
 		"leave": Leave(d), "clients": Clients(d, func(desk.SeatID) (int, int) { return 3, 37 }), "projector": NewProjector(d, 9), "rescue": RescueOffer(d, []session.Rescue{rescue(d), rescue(d)}),
 		"message": Message(d, "What happened", "One thing.\nAnother thing, which takes more words to say than fit on a line."),
-		"changed": Changed(d), "steps": Steps(d, 3, toStep), "compare": Compare(d), "settings": Settings(d), "words": Words(d), "readout": Readout(d), "lessons": Lessons(d), "faults": Faults(d, func(string) desk.Ask { return desk.Ask{} }), "class": classRead(d), "unread": Class(d),
+		"changed": Changed(d), "steps": Steps(d, 3, toStep), "compare": Compare(d), "ease": Ease(d), "settings": Settings(d), "words": Words(d), "readout": Readout(d), "lessons": Lessons(d), "faults": Faults(d, func(string) desk.Ask { return desk.Ask{} }), "class": classRead(d), "unread": Class(d),
 	}
 }
 
@@ -165,7 +165,7 @@ func TestFocusWithoutColour(t *testing.T) {
 	at(t)
 	d := withSample(t, canvas.Braille)
 	for name, o := range every(d) {
-		if name == "projector" || name == "message" || name == "compare" || name == "readout" { // nothing to choose there
+		if name == "projector" || name == "message" || name == "compare" || name == "ease" || name == "readout" { // nothing to choose there
 			continue
 		}
 		require.Regexp(t, regexp.MustCompile(`(?m)^> +\S`), shown(o, 80, 24), name)
@@ -197,7 +197,7 @@ func TestEverySentenceIsInTheCatalogue(t *testing.T) {
 func TestGoldens(t *testing.T) {
 	at(t)
 	d := withSample(t, canvas.Braille)
-	for _, name := range []string{"start", "help", "commands", "leave", "rescue", "changed", "steps", "compare", "settings", "words", "class"} {
+	for _, name := range []string{"start", "help", "commands", "leave", "rescue", "changed", "steps", "compare", "ease", "settings", "words", "class"} {
 		golden.Check(t, name+".txt", shown(every(d)[name], 80, 21))
 	}
 	golden.Check(t, "help-60.txt", shown(Help(d, offers(d)), 60, 13))

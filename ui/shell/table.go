@@ -10,6 +10,7 @@ var commands = []func(*world) *cobra.Command{
 	piecesCommand,
 	outlineCommand,
 	checkCommand,
+	easeCommand,
 	compareCommand,
 	fitCommand,
 	looksCommand,

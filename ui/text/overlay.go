@@ -58,6 +58,18 @@ const (
 	CompareEaseHip   ID = "Ease at the hip"
 )
 
+// The ease of the dress, level by level.
+const (
+	EaseTitle   ID = "Ease, level by level"
+	EaseSays    ID = "[===] is the ease that is good there. An x is the garment, a | her skin."
+	EaseNone    ID = "Nothing is drawn yet that goes round her."
+	EaseLevels  ID = "From the shoulders to the hem"
+	EaseBody    ID = "body"
+	EaseGarment ID = "garment"
+	EaseEase    ID = "ease"
+	EaseBar     ID = "tight ... loose"
+)
+
 // Lists that are read.
 const (
 	ReadOn       ID = "Read on"

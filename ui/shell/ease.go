@@ -1,0 +1,75 @@
+package shell
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"chalkfold/measure"
+	"chalkfold/pattern"
+	"chalkfold/pattern/truing"
+)
+
+func easeCommand(w *world) *cobra.Command {
+	c := &cobra.Command{
+		Use: "ease FILE", Short: "how much wider the garment is than she is, level by level", Args: wants(1, 1, "session file"), ValidArgsFunction: sessions,
+		Long: "Lists body, garment and ease from the shoulders to the hem, and what is good\nat each level for the class of ease and the cloth. The bar shows it: [===] is\ngood, x the garment, | the body itself.",
+		RunE: func(_ *cobra.Command, args []string) error {
+			_, sheet, err := w.draft(args[0])
+			if err != nil {
+				return err
+			}
+			w.notes(sheet)
+			if w.json {
+				w.print(easeDocument(sheet, w.jsonUnit()).text())
+			} else {
+				w.print(easeText(sheet, w.inUnit(sheet.Job.Unit)))
+			}
+			return w.whole(args[0], sheet)
+		},
+	}
+	return w.share(c, flagUnit|flagJSON)
+}
+
+func easeDocument(sheet *pattern.Sheet, u measure.Unit) object {
+	s := scale{u}
+	doc := s.document()
+	doc.add("class", sheet.Pick("ease_class"))
+	doc.add("cloth_kind", sheet.Pick("cloth_kind"))
+	rows := list{}
+	for _, r := range truing.EaseTable(sheet) {
+		rows = append(rows, object{
+			{"level", r.Level},
+			{"body", s.length(r.Body)},
+			{"garment", s.length(r.Garment)},
+			{"ease", s.length(r.Ease())},
+			{"low", s.length(r.Low)},
+			{"high", s.length(r.High)},
+			{"depth", s.length(r.Depth)},
+			{"says", r.Says()},
+		})
+	}
+	doc.add("levels", rows)
+	return doc
+}
+
+// easeColumns is how wide the bar of ease is.
+const easeColumns = 25
+
+func easeText(sheet *pattern.Sheet, u measure.Unit) string {
+	var b strings.Builder
+	line := func(level, body, garment, ease, good, bar, says string) {
+		text := fmt.Sprintf("%-20s %9s %9s %8s  %-16s %s  %s", level, body, garment, ease, good, bar, says)
+		b.WriteString(strings.TrimRight(text, " ") + "\n")
+	}
+	line("Level", "body", "garment", "ease", "good", strings.Repeat(" ", easeColumns), "")
+	for _, r := range truing.EaseTable(sheet) {
+		good := u.Tape(r.Low) + " to " + u.Tape(r.High)
+		if r.Low < -r.Garment/2 {
+			good = "the hem opens"
+		}
+		line(r.Level, u.Tape(r.Body), u.Tape(r.Garment), u.Tape(r.Ease()), good, r.Bar(easeColumns), r.Says())
+	}
+	return b.String()
+}
