@@ -76,6 +76,9 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 	if a.Seat != 0 {
 		add(m.seat(a.Seat))
 	}
+	if a.Shut != 0 {
+		add(m.shut(a.Shut, a.Lose, a.Save != nil))
+	}
 	if a.Set != nil {
 		add(m.set(*a.Set))
 	}
@@ -90,6 +93,39 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 		add(m.leave())
 	}
 	return tea.Batch(cmds...)
+}
+
+// shut closes an open session: at once if all of it is saved or given up, else
+// once it is saved, else it asks.
+func (m *Model) shut(id desk.SeatID, lose, saves bool) tea.Cmd {
+	var seat desk.Seat
+	for _, s := range m.d.Seats() {
+		if s.ID == id {
+			seat = s
+		}
+	}
+	switch {
+	case seat.ID == 0:
+		return nil
+	case saves:
+		m.shutting = id
+		return nil
+	case seat.Unsaved && !lose:
+		return m.lay(overlay.CloseClient(m.d, seat))
+	}
+	m.shutting = 0
+	store := m.d.StoreOf(id)
+	if seat.Here {
+		m.over = nil
+	}
+	m.d.Close(id)
+	delete(m.bays, id)
+	if seat.Here {
+		m.sit()
+	}
+	m.d.Say(text.Closed, seat.Client)
+	m.note()
+	return m.dropCopies([]desk.Work{{Store: store}})
 }
 
 // changed follows every change of the job.

@@ -424,6 +424,7 @@ func windowScenes() []scene {
 		{name: "fitting-log", over: "Alterations", do: then(act("fitting"), press(string(text.FitLogRow), "enter"))},
 		{name: "fitting-months", over: "Months", do: then(act("fitting"), press(string(text.FitMonths), "enter"))},
 		{name: "clients", over: "Clients", do: then(two, recently, act("clients"))},
+		{name: "close-client", over: "CloseClient", do: then(two, act("close-client"))},
 		{name: "class", over: "Class", do: then(learnersIn, act("class"))},
 		{name: "class-reading", over: "Class", state: "working", do: func(s screen) { learnersIn(s); s.m.do(keys.Class) }},
 		{name: "class-empty", over: "Class", begin: bareDesk, state: "empty", do: act("class")},

@@ -19,6 +19,9 @@ func (m *Model) key(msg tea.KeyMsg) tea.Cmd {
 		return nil
 	}
 	m.d.Message, m.d.Warn = "", false
+	if m.top() == nil {
+		m.shutting = 0
+	}
 	if msg.Paste {
 		return m.typed(desk.Key{Runes: msg.Runes, Paste: true})
 	}
@@ -152,6 +155,8 @@ func (m *Model) do(id keys.ID) tea.Cmd {
 		return m.turn(-1)
 	case keys.Leave:
 		return m.leaveKey()
+	case keys.CloseClient:
+		return tea.Batch(m.settle(), m.shut(m.d.At(), false, false))
 	case keys.NewClient:
 		return m.newClient()
 	case keys.Project:

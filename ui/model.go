@@ -27,6 +27,7 @@ type Model struct {
 
 	interrupted time.Time // the last Ctrl+C
 	leaving     bool
+	shutting    desk.SeatID // to be closed once it is saved
 	fault       *fault
 
 	files  *sync.Mutex                  // one file work at a time

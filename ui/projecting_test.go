@@ -164,6 +164,39 @@ func TestSeveralClientsInOneEvening(t *testing.T) {
 	require.Len(t, s.m.d.Seats(), 2)
 }
 
+// A client is put away by itself: what is saved at once, else after a question.
+func TestAClientIsClosedByItself(t *testing.T) {
+	s := first(t)
+	s.edit()
+	four, path, a := s.m.d.At(), s.m.d.Path(), anna(t, s)
+	s.m.fulfil(desk.Ask{Take: &a}, nil)
+	s.m.do(keys.Clients)
+	s.keys("delete") // on the one that is not here, with unsaved work
+	require.Contains(t, s.text(), "The work on Learner Four is not saved.")
+	s.keys("esc")
+	require.Len(t, s.m.d.Seats(), 2)
+	s.m.do(keys.Clients)
+	s.keys("delete", "enter")
+	require.Contains(t, s.text(), "Learner Four is put away.")
+	require.Len(t, s.m.d.Seats(), 1)
+	require.Equal(t, "Anna Example", s.m.d.Client())
+	got, err := session.Open(path)
+	require.NoError(t, err)
+	require.True(t, got.Job.Body.Has(measure.WaistToKnee), "saved before it went")
+	require.Nil(t, s.m.bays[four])
+	s.keys("pgup")
+	s.send(rescueDue{})
+	require.NotEmpty(t, rescues(t))
+	s.run(s.m.do(keys.CloseClient))
+	s.keys("down", "enter")
+	require.Empty(t, rescues(t), "given up")
+	require.Len(t, s.m.d.Seats(), 1)
+	require.True(t, s.m.d.Empty(), "an empty desk")
+	s.run(s.m.do(keys.CloseClient))
+	require.Nil(t, s.m.fault)
+	require.Len(t, s.m.d.Seats(), 1)
+}
+
 func TestLeavingNamesAllAndSavesAll(t *testing.T) {
 	s := first(t)
 	s.edit()

@@ -78,6 +78,9 @@ func (m *Model) savedNow(s saved) tea.Cmd {
 	m.d.SavedIn(s.seat, s.job, s.path)
 	m.note()
 	m.d.Say(text.Saved, filepath.Base(s.path), m.d.Now().Format("15:04"))
+	if m.shutting != 0 && m.shutting == s.seat && !s.quit {
+		return m.shut(s.seat, false, false)
+	}
 	switch left := m.d.AllUnsaved(); {
 	case s.quit && len(left) > 0:
 		return m.save(desk.Save{}, true)

@@ -83,6 +83,8 @@ type Ask struct {
 	Done  *Running       // a page of a lesson is done
 	Study *Running       // go to a page of a lesson; without an id: no more
 	Seat  SeatID         // put one of the open sessions on the desk
+	Shut  SeatID         // close one of them; with Save, once it is saved
+	Lose  bool           // Shut without asking about unsaved work
 	Save  *Save          // save, and say so on the message line
 	Set   *Settings      // change the looks
 	Leave bool           // leave the program, asking if anything is unsaved

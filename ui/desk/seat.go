@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"slices"
+
 	"chalkfold/pattern"
 	"chalkfold/ui/session"
 )
@@ -128,12 +130,39 @@ func (d *Desk) byID(id SeatID) *seat {
 	return nil
 }
 
+// Close takes an open session away; where it was the last, an empty one comes
+// in its place.
+func (d *Desk) Close(id SeatID) {
+	at := slices.IndexFunc(d.seats, func(s *seat) bool { return s.id == id })
+	if at < 0 {
+		return
+	}
+	here := d.seats[at] == d.seat
+	d.seats = slices.Delete(d.seats, at, at+1)
+	switch {
+	case len(d.seats) == 0:
+		unit := d.job.Unit
+		d.add()
+		d.Take(Opened{Saved: pattern.Job{Unit: unit}})
+	case here:
+		d.Switch(d.seats[min(at, len(d.seats)-1)].id)
+	}
+}
+
 // JobOf is the work on an open session.
 func (d *Desk) JobOf(id SeatID) pattern.Job {
 	if s := d.byID(id); s != nil {
 		return s.job
 	}
 	return pattern.Job{}
+}
+
+// StoreOf is what keeps an open session.
+func (d *Desk) StoreOf(id SeatID) Store {
+	if s := d.byID(id); s != nil {
+		return s.store
+	}
+	return nil
 }
 
 // Seats are the open sessions in the order in which they were opened.

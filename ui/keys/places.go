@@ -106,6 +106,7 @@ var overlay = []Action{
 	{ID: "row-down", Keys: []string{"down"}, Shown: "Down", Title: "Line below", Foot: "Choose", Where: Overlay, Says: "Go to the line below."},
 	{ID: "page-up", Keys: []string{"pgup"}, Shown: "PgUp", Title: "Page up", Foot: "Page", Where: Overlay, Says: "Go up one page."},
 	{ID: "page-down", Keys: []string{"pgdown"}, Shown: "PgDn", Title: "Page down", Foot: "Page", Where: Overlay, Says: "Go down one page."},
+	{ID: "close-seat", Keys: []string{"delete"}, Shown: "Del", Title: "Close the client of the line", Foot: "Close it", Where: Overlay, Says: "In the list of clients: put that client away; what is not saved is asked about.", Synonyms: []string{"put away", "shut"}},
 	{ID: "choose", Keys: []string{"enter"}, Shown: "Enter", Title: "Choose", Foot: "Choose", Where: Overlay, Special: Accept, Says: "Take the line in hand."},
 	{ID: "close", Keys: []string{"esc"}, Shown: "Esc", Title: "Close", Foot: "Back", Where: Overlay, Special: Back, Says: "Go back to where you were; nothing changes."},
 }

@@ -29,6 +29,7 @@ const (
 	NewClient   ID = "new-client"
 	SaveAs      ID = "save-as"
 	Clients     ID = "clients"
+	CloseClient ID = "close-client"
 	Class       ID = "class"
 	Lessons     ID = "lessons"
 	Faults      ID = "faults"
@@ -124,6 +125,7 @@ var everywhere = []Action{
 
 	{ID: First, Title: "First screen", Where: Everywhere, Says: "Go to the five ways to begin.", Synonyms: []string{"start", "home", "welcome"}},
 	{ID: NewClient, Title: "New client", Where: Everywhere, Says: "Begin with an empty tape list.", Synonyms: []string{"new", "create"}},
+	{ID: CloseClient, Title: "Close this client", Where: Everywhere, Says: "Put the client on the desk away; what is not saved is asked about.", Synonyms: []string{"put away", "shut", "client"}},
 	{ID: SaveAs, Title: "Save under another name", Where: Everywhere, Says: "Write the session to a file of another name.", Synonyms: []string{"save as", "copy", "rename"}},
 	{ID: Clients, Title: "Clients", Where: Everywhere, Says: "Go to another open client, or to one worked on before; all stay open.", Synonyms: []string{"recent", "people", "switch client"}},
 	{ID: Class, Title: "Class", Where: Everywhere, Says: "See a folder of sessions at a glance.", Synonyms: []string{"learners", "folder", "tutor"}},

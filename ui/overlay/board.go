@@ -25,6 +25,7 @@ type board struct {
 	tail    func(r desk.Rect) []string
 	hear    func(desk.Answer) desk.Ask
 	turn    func(at, dir int) desk.Ask // Left and Right on a row
+	shut    func(at int) desk.Ask      // Del on a row
 	letter  func(id keys.ID) desk.Ask  // keys of a screen, where there is no field
 	offers  []desk.Offer               // other keys for the footer than those of a list
 	leaving bool                       // it asks about leaving already
@@ -95,6 +96,10 @@ func (b *board) Do(id keys.ID) desk.Ask {
 		}
 	case keys.FieldBack:
 		b.move(-1)
+	case "close-seat":
+		if b.shut != nil {
+			return b.shut(b.at)
+		}
 	case "choose", keys.Accept:
 		return b.choose()
 	case "close", keys.Back:

@@ -150,8 +150,8 @@ func (b *board) body(cols int) (lines []string, of []int) {
 		if b.typed != "" {
 			says = b.d.Tell(text.FindNothing, b.d.Plain(b.typed))
 		}
-		if b.reads {
-			says = ""
+		if b.reads || b.typed == "" && b.field != "" && b.field != text.FindLabel {
+			says = "" // nothing is looked for
 		}
 		for _, l := range desk.Wrap(says, cols-4) {
 			lines, of = append(lines, "  "+b.d.Paint(theme.Muted, l)), append(of, -1)

@@ -32,6 +32,7 @@ func Clients(d *desk.Desk, step func(desk.SeatID) (at, of int)) desk.Overlay {
 			b.at = i
 		}
 		id := s.ID
+		r.seat = id
 		r.do = func() desk.Ask { return desk.Ask{Close: true, Seat: id} }
 		rows = append(rows, r)
 	}
@@ -48,9 +49,27 @@ func Clients(d *desk.Desk, step func(desk.SeatID) (at, of int)) desk.Overlay {
 			do: func() desk.Ask { return open(d, path) },
 		})
 	}
+	b.offers = []desk.Offer{{ID: "choose"}, {ID: "row-down"}, {ID: "close-seat"}, {ID: "close"}, {ID: "row-up", Quiet: true}, {ID: "page-up", Quiet: true}, {ID: "page-down", Quiet: true}}
+	b.shut = func(at int) desk.Ask {
+		if shown := b.list(); at < len(shown) && shown[at].seat != 0 {
+			return desk.Ask{Close: true, Shut: shown[at].seat}
+		}
+		return desk.Ask{Say: d.Tell(text.ClientNotOpen)}
+	}
 	b.rows = func(typed string) []row { return found(rows, typed, false) }
 	b.hear = func(a desk.Answer) desk.Ask { return b.opened(a) }
 	return b
+}
+
+// CloseClient asks what becomes of the unsaved work of a client that is put
+// away; saving it is the first answer.
+func CloseClient(d *desk.Desk, s desk.Seat) desk.Overlay {
+	return question(d, text.CloseTitle, []string{d.Tell(text.LeaveUnsaved, d.Plain(s.Client))},
+		row{title: d.Tell(text.CloseSave), do: func() desk.Ask {
+			return desk.Ask{Close: true, Seat: s.ID, Save: &desk.Save{}, Shut: s.ID}
+		}},
+		row{title: d.Tell(text.CloseLose), do: func() desk.Ask { return desk.Ask{Close: true, Shut: s.ID, Lose: true} }},
+		row{title: d.Tell(text.CloseNot), do: func() desk.Ask { return desk.Ask{Close: true} }})
 }
 
 func opened(seats []desk.Seat, path string) bool {

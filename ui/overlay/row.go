@@ -11,11 +11,12 @@ import (
 type row struct {
 	group  string // heading over the rows of one group
 	title  string
-	says   string // a sentence about it
-	right  string // in a column behind the title: its key, its value
-	whyNot string // why it cannot be taken now; empty: it can
-	finds  string // further words that find it
-	here   bool   // where she is now: said in words too
+	says   string      // a sentence about it
+	right  string      // in a column behind the title: its key, its value
+	whyNot string      // why it cannot be taken now; empty: it can
+	finds  string      // further words that find it
+	seat   desk.SeatID // the open session that it stands for
+	here   bool        // where she is now: said in words too
 	do     func() desk.Ask
 }
 

@@ -4,6 +4,12 @@ import "strings"
 
 // Several clients in one evening.
 const (
+	Closed        ID = "{1} is put away."
+	CloseTitle    ID = "Close this client?"
+	CloseSave     ID = "Save and close"
+	CloseLose     ID = "Close without saving"
+	CloseNot      ID = "Keep it open"
+	ClientNotOpen ID = "That client is not open."
 	ClientsOpen   ID = "Open now"
 	ClientsEarly  ID = "Worked on before"
 	ClientsHow    ID = "Type a name. Enter goes to it; all of them stay open."
