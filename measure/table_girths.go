@@ -32,7 +32,7 @@ var girthRows = []Measurement{
 		How:       "Tie a string there and leave it on: the lengths to the waist end at it.",
 		Slip:      "Taken at the navel, which is lower, or with the belly drawn in.",
 		Low:       55 * Centimetre, High: 140 * Centimetre, RangeSource: fromMemory,
-		NeededFor: forDress,
+		NeededFor: forAll,
 	},
 	{
 		ID: FrontWaistArc, Term: "front waist arc", Short: "front waist arc", Group: groupGirths,
@@ -57,7 +57,7 @@ var girthRows = []Measurement{
 		How:       "Feet together. Try 7, 8 and 9 inches (18, 20, 23 cm) below the waist and keep the largest.",
 		Slip:      "Taken too high.",
 		Low:       86.7 * Centimetre, High: 120.6 * Centimetre, RangeSource: survey,
-		NeededFor: forDress,
+		NeededFor: forAll,
 	},
 	{
 		ID: FrontHipArc, Term: "front hip arc", Short: "front hip arc", Group: groupGirths,

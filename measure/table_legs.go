@@ -25,7 +25,7 @@ var legRows = []Measurement{
 		How:       "Let the tape hang straight. No shoes.",
 		Slip:      "The tape follows the curve of the hip.",
 		Low:       91.3 * Centimetre, High: 114.1 * Centimetre, RangeSource: surveyLevel,
-		UsefulFor: forDress,
+		UsefulFor: forAll,
 	},
 	{
 		ID: WaistToKnee, Term: "waist to knee", Short: "waist to knee", Group: groupLegs,
@@ -34,7 +34,7 @@ var legRows = []Measurement{
 		How:       "Measure down the front of the leg.",
 		Slip:      "Taken to the top of the kneecap.",
 		Low:       51.3 * Centimetre, High: 64.0 * Centimetre, RangeSource: surveyLevel,
-		NeededFor: forDress,
+		NeededFor: forAll,
 	},
 	{
 		ID: BodyRise, Term: "body rise", Short: "body rise", Group: groupLegs,
@@ -58,6 +58,6 @@ var legRows = []Measurement{
 		Landmarks: "heel to heel",
 		How:       "She takes a step as on the street and stops. Measure along the floor.",
 		Slip:      "A longer step than she walks with.",
-		UsefulFor: forDress,
+		UsefulFor: forAll,
 	},
 }

@@ -8,7 +8,7 @@ var lengthRows = []Measurement{
 		How:       "Measure over the curve of the side.",
 		Slip:      "The hip line taken too high.",
 		Low:       14.7 * Centimetre, High: 23.7 * Centimetre, RangeSource: surveyLevel,
-		NeededFor: forDress,
+		NeededFor: forAll,
 	},
 	{
 		ID: BackNeckToWaist, Term: "back neck point to waist", Standard: "ISO 8559-1:2017 5.4.5", Short: "back neck to waist", Group: groupLengths,

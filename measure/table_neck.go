@@ -8,7 +8,7 @@ var neckRows = []Measurement{
 		How:       "Stand her at a wall, heels touching it. Lay a book flat on her head and mark its lower edge.",
 		Slip:      "Shoes left on, or the book tilted.",
 		Low:       148.3 * Centimetre, High: 177.8 * Centimetre, RangeSource: survey,
-		UsefulFor: forDress,
+		UsefulFor: forAll,
 	},
 	{
 		ID: NeckBaseGirth, Term: "neck base girth", Standard: "ISO 8559-1:2017 5.3.3", Short: "neck base", Group: groupNeck,

@@ -29,3 +29,6 @@ const (
 // forDress marks what a dress needs, or is better for, and what else hangs
 // from the shoulders.
 var forDress = []string{"dress", "top", "shift", "tunic"}
+
+// forAll marks what a skirt needs, or is better for, too.
+var forAll = []string{"dress", "top", "shift", "tunic", "skirt"}
