@@ -18,7 +18,7 @@ func choices() choiceList {
 	for _, part := range [][]pattern.Choice{
 		shapeChoices, shareChoices, figureChoices, classChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
-		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices,
+		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices, collarChoices,
 		seamChoices,
 	} {
 		all = append(all, part...)

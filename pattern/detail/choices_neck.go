@@ -9,13 +9,13 @@ import (
 var neckChoices = []pattern.Choice{
 	byMethod(pattern.Choice{
 		ID: "front_neck_depth", Title: "Front neck depth", Says: "From the top line down the centre front.",
-		Group: "Neck", Kind: pattern.KindLength, After: []pattern.ChoiceID{"front_neckline"},
+		Group: "Neck", Kind: pattern.KindLength, After: []pattern.ChoiceID{"front_neckline", "collar"},
 		Default: frontDepth, Limits: between(2.5, 8),
 	}, 3),
 	byMethod(pattern.Choice{
 		ID: "back_neck_depth", Title: "Back neck depth", Says: "From the top line down the centre back; shallower than the front.",
 		Group: "Neck", Kind: pattern.KindLength,
-		After:   []pattern.ChoiceID{"back_neckline", "neck_widening", "shoulder_inset", "shoulder_forward"},
+		After:   []pattern.ChoiceID{"back_neckline", "neck_widening", "shoulder_inset", "shoulder_forward", "collar"},
 		Default: backDepth, Limits: between(0.75, 4),
 	}, 1),
 }
@@ -23,6 +23,9 @@ var neckChoices = []pattern.Choice{
 // frontDepth is how deep each neckline usually is in front (common
 // practice, no source).
 func frontDepth(k pattern.Known) pattern.Default {
+	if d, ok := collared(k, false); ok {
+		return d
+	}
 	switch NeckStyle(k, false) {
 	case SquareNeckline:
 		return usualLength(5)
@@ -56,6 +59,9 @@ func sixthOfNeck(k pattern.Known, more float64, why string) pattern.Default {
 }
 
 func backDepth(k pattern.Known) pattern.Default {
+	if d, ok := collared(k, true); ok {
+		return d
+	}
 	switch NeckStyle(k, true) {
 	case JewelNeckline:
 		return usualLength(0.875)

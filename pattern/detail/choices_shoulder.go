@@ -18,7 +18,7 @@ const (
 // in on this shoulder: a short one is widened less, and if that is not
 // enough the end is drawn in less. What she chose never gives way.
 func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
-	inset, widen = insetFor(k), widenFor(NeckStyle(k, false))
+	inset, widen = insetFor(k), usualWidenOf(k)
 	chosenInset, hasInset := k.Job.Style.Get("shoulder_inset")
 	if hasInset {
 		inset = chosenInset.Length
@@ -37,7 +37,7 @@ func shoulderFor(k pattern.Known) (inset, widen measure.Length) {
 		}
 		return inset, widen
 	}
-	if usual := widenFor(NeckStyle(k, false)); full-usual < strapCovers {
+	if usual := usualWidenOf(k); full-usual < strapCovers {
 		if !hasWiden {
 			widen = max(min(usual, leastWiden), (full - strapCovers).Down(rule.Eighth))
 		}
@@ -88,7 +88,7 @@ var shoulderChoices = []pattern.Choice{
 	{
 		ID: "shoulder_inset", Title: "Shoulder end drawn in", Says: "How far the sleeveless edge lies inside the shoulder bone.",
 		Group: "Shoulder", Kind: pattern.KindLength, Methods: onlyMeasured,
-		After: []pattern.ChoiceID{"front_neckline", "armhole_shape", "cut_in_shoulder", "sleeve"},
+		After: []pattern.ChoiceID{"front_neckline", "armhole_shape", "cut_in_shoulder", "sleeve", "collar"},
 		Default: func(k pattern.Known) pattern.Default {
 			inset, widen := shoulderFor(k)
 			if IsCutIn(k) && k.Has(shoulderNeeds(k)...) {
@@ -112,14 +112,14 @@ var shoulderChoices = []pattern.Choice{
 	{
 		ID: "neck_widening", Title: "Neck widened", Says: "How far the neck point slides along the shoulder.",
 		Group: "Neck", Kind: pattern.KindLength, Methods: onlyMeasured,
-		After: []pattern.ChoiceID{"front_neckline", "sleeve"},
+		After: []pattern.ChoiceID{"front_neckline", "sleeve", "collar"},
 		Default: func(k pattern.Known) pattern.Default {
 			_, widen := shoulderFor(k)
 			style := NeckStyle(k, false)
 			if style == BoatNeckline {
 				return pattern.Default{Value: pattern.LengthValue(widen), Because: measure.Tell("A boat neck is widened until {2 in} of shoulder are left.")}
 			}
-			return gaveWay(widen, widenFor(style), "Her shoulder is short: {} instead of {} leaves enough to cover a strap.")
+			return gaveWay(widen, usualWidenOf(k), "Her shoulder is short: {} instead of {} leaves enough to cover a strap.")
 		},
 		Limits: between(0, 3),
 	},

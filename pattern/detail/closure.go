@@ -52,7 +52,7 @@ func sideZipLong(side float64, start measure.Length) measure.Length {
 // zipDefault is the zip to buy for the chosen closure.
 func zipDefault(k pattern.Known) (pattern.Default, bool) {
 	switch Closure(k) {
-	case NoClosure:
+	case NoClosure, PlacketFront:
 		return pattern.Default{Value: pattern.LengthValue(0), Because: measure.Tell("The dress has no zip.")}, true
 	case ZipSide:
 		if w := waits(k, measure.BustGirth, measure.WaistGirth, measure.BackNeckToWaist, measure.WaistToHip); w != nil {
@@ -78,6 +78,7 @@ var closureChoices = []pattern.Choice{{
 	Options: []pattern.Option{
 		{Value: ZipBehind, Title: "Zip behind", Says: "From the back neck down to above the hip: passes head and hips."},
 		{Value: ZipSide, Title: "Zip in the side", Says: "In the left side; only for a neck that passes her head."},
+		{Value: PlacketFront, Title: "Placket in front", Says: "Buttoned down the front, from the neck to above the hip or less."},
 		{Value: NoClosure, Title: "None", Says: "Pulled on; only where neck and waist pass head and bust."},
 	},
-}}
+}, placketLength}

@@ -21,10 +21,11 @@ var drawable = map[pattern.ChoiceID][]string{
 	"panel_seam":    {NoPanel, ShoulderPanel, ArmholePanel},
 	"skirt_line":    {PeggedSkirt, StraightSkirt, ALineSkirt, FlaredSkirt},
 	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat, SideSlits},
-	"closure":       {ZipBehind, ZipSide, NoClosure},
+	"closure":       {ZipBehind, ZipSide, PlacketFront, NoClosure},
 	"hem_finish":    {TurnedHem, FacedHem},
 	"waist_finish":  {FacedWaist, BandedWaist},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},
+	"collar":        {NoCollar, StandCollar, FlatCollar, ConvertibleCollar},
 	"sleeve":        {NoSleeve, CapSleeve, ShortSleeve, ThreeQuarterSleeve, LongSleeve},
 }
 

@@ -51,7 +51,9 @@ func netSteps(from beginning) []bench.Step {
 		s = append(s, wholeFacing(h))
 	}
 	s = append(s, biasStep())
+	s = append(s, placketSteps()...)
 	s = append(s, sleeveSteps()...)
+	s = append(s, collarSteps()...)
 	s = append(s, turnSteps()...)
 	s = append(append(s, splitSteps()...), centreSeam())
 	s = append(s, frontPanel(), backPanel())

@@ -150,6 +150,9 @@ func cutNeeds(k pattern.Known, h half) []string {
 	if flaredSkirt(k) {
 		out = append(out, h.id("skirt_hip"))
 	}
+	if !h.back && detail.HasPlacket(k) {
+		out = append(out, h.id("placket"))
+	}
 	if detail.HasPanels(k) {
 		out = append(out, h.id("panel_centre"))
 	}

@@ -149,9 +149,8 @@ func (c cutter) wholeFacing(h half) pattern.Piece {
 	k := c.s.Known
 	neck, arm, outer := c.closedLine(h.id("neck")), c.closedLine(h.id("armhole")), c.line(h.id("facing"))
 	favour := detail.Favour(k)
-	necks, top, corner := c.necks(h, neck, max(0, k.Length("neck_allowance")-favour), h.piece)
-	end := bench.Side{Name: "fold", Stitch: geom.Lines(outer.Start(), top), Corner: corner, Role: pattern.RoleFold}
-	id, title, cut, marks := pattern.FrontFacing, "Front facing", pattern.OnFold, 1
+	necks, end, outer, cut := c.facingFront(h, neck, outer, max(0, k.Length("neck_allowance")-favour))
+	id, title, marks := pattern.FrontFacing, "Front facing", 1
 	if h.back {
 		id, title, marks = pattern.BackFacing, "Back facing", 2
 	}

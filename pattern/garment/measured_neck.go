@@ -251,7 +251,7 @@ func (c cutter) necks(h half, neck geom.Path, allowance measure.Length, sewnTo p
 		return pattern.EdgeRef{Piece: sewnTo, Edge: edge}
 	}
 	side := bench.Side{Name: "neck", Stitch: neck, Allowance: allowance, SewnTo: to("neck"), Role: pattern.RoleStitch}
-	open := c.line(h.id("neck_opening"))
+	open, name := c.opening(h)
 	if len(open) == 0 {
 		return []bench.Side{side}, neck.Start(), pattern.Mitre
 	}
@@ -261,8 +261,8 @@ func (c cutter) necks(h half, neck geom.Path, allowance measure.Length, sewnTo p
 		_, side.Stitch = neck.Split(s)
 	}
 	slash := bench.Side{
-		Name: "neck_opening", Stitch: open, Cut: geom.Lines(open.Start(), side.Cut.Start()), Corner: pattern.None,
-		SewnTo: to("neck_opening"), Role: pattern.RoleStitch,
+		Name: name, Stitch: open, Cut: geom.Lines(open.Start(), side.Cut.Start()), Corner: pattern.None,
+		SewnTo: to(name), Role: pattern.RoleStitch,
 	}
-	return []bench.Side{slash, side}, open.Start(), pattern.None
+	return append(footOf(slash), side), open.Start(), pattern.None
 }

@@ -18,6 +18,7 @@ func finishMeasured(s *pattern.Sheet) {
 	c.figures(theBack)
 	c.girths()
 	c.sleeveFigures()
+	c.collarFigures()
 	var pieces []pattern.Piece
 	frontDone, frontOK := c.drawn("front.allowances")
 	backDone, backOK := c.drawn("back.allowances")
@@ -76,6 +77,8 @@ func (c cutter) added() ([]pattern.Piece, bool) {
 		cut    func() []pattern.Piece
 	}{
 		{detail.HasSleeve(c.s.Known), "sleeve.allowances", func() []pattern.Piece { return []pattern.Piece{c.sleeve()} }},
+		{detail.HasCollar(c.s.Known), "collar.allowances", c.collar},
+		{detail.HasPlacket(c.s.Known), "front.placket", func() []pattern.Piece { return []pattern.Piece{c.placketBand()} }},
 	} {
 		if !a.wanted {
 			continue
@@ -294,9 +297,8 @@ func (c cutter) neckFacing(h half) pattern.Piece {
 	k := c.s.Known
 	neck, outer := c.closedLine(h.id("neck")), c.line(h.id("neck_facing"))
 	neckAllowance := max(0, k.Length("neck_allowance")-detail.Favour(k))
-	necks, top, corner := c.necks(h, neck, neckAllowance, h.piece)
-	end := bench.Side{Name: "fold", Stitch: geom.Lines(outer.Start(), top), Corner: corner, Role: pattern.RoleFold}
-	title, cut, marks := "Front neck facing", pattern.OnFold, 1
+	necks, end, outer, cut := c.facingFront(h, neck, outer, neckAllowance)
+	title, marks := "Front neck facing", 1
 	if h.back {
 		title, marks = "Back neck facing", 2
 	}

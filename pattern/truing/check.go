@@ -25,7 +25,7 @@ func Checks() []Check {
 		dartLegs, dartAim, dartSize,
 		neckJoin, armholeJoin, underarmJoin, hemJoin, centreSquare,
 		facingFit,
-		sleeveCap, sleeveSeams,
+		sleeveCap, sleeveSeams, collarNeck, placketFit,
 		bustGirth, waistGirth, hipGirth, armholeGirth, neckGirth,
 		headPassage, bodyPassage,
 		balance, hemLevel, walking, slitHeight, sitting, shoulderLeft,

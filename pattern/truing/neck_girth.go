@@ -9,7 +9,7 @@ import (
 
 // neckRing is the sewn neck, all round.
 func neckRing(s *pattern.Sheet) measure.Length {
-	if g, ok := s.Girth("neck"); ok && neckOpening(s) > 0 {
+	if g, ok := s.Girth("neck"); ok && (neckOpening(s) > 0 || hasPlacket(s)) {
 		return g // the edges leave out what a slit takes of them
 	}
 	return 2 * (along(piece(s, pattern.Front), "neck") + along(piece(s, pattern.Back), "neck"))

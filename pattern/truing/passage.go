@@ -47,6 +47,10 @@ var headPassage = Check{
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		head, proposed, _ := headOf(s)
 		ring, zip := neckRing(s)+2*neckOpening(s), zipOf(s)
+		opening, open := "zip", pattern.ChoiceID("zip_length")
+		if hasPlacket(s) {
+			opening, open, zip = "placket", "placket_length", placketOpen(s)
+		}
 		f := pattern.Finding{Verdict: pattern.Pass, Got: (ring + 2*zip).MM(), Want: (head + headOver).MM()}
 		f.Where = on(pattern.Back, piece(s, pattern.Back).Edges[0].Stitch.Start())
 		who := "head"
@@ -57,14 +61,14 @@ var headPassage = Check{
 		case ring >= head+headOver-slack:
 			f.Says = measure.Tell("Neck {}, "+who+" {}: it goes over her head.", ring, head)
 		case ring+2*zip >= head+headOver-slack:
-			f.Says = measure.Tell("Neck {}, "+who+" {}: the zip, open {}, lets her through.", ring, head, zip)
+			f.Says = measure.Tell("Neck {}, "+who+" {}: the "+opening+", open {}, lets her through.", ring, head, zip)
 		default:
-			to := (s.Length("zip_length") + placket(head, ring) + headOver - zip).Up(4 * step(s))
-			f.Code, f.Verdict, f.Input = "head_passage", pattern.Fail, "zip_length"
+			to := (s.Length(open) + placket(head, ring) + headOver - zip).Up(4 * step(s))
+			f.Code, f.Verdict, f.Input = "head_passage", pattern.Fail, string(open)
 			f.Says = measure.Tell("Neck {}, "+who+" {}: an opening of {} does not let her head through.", ring, head, zip)
-			f.Cure = measure.Tell("Open it more: {}.", change(s.Known, "zip_length", to))
-			f.Try = try(s.Known, "zip_length", to)
-			if otherClosure(s) {
+			f.Cure = measure.Tell("Open it more: {}.", change(s.Known, open, to))
+			f.Try = try(s.Known, open, to)
+			if otherClosure(s) && !hasPlacket(s) {
 				f.Says = measure.Tell("Neck {}, "+who+" {}: her head does not go through.", ring, head)
 				zipBehind(&f)
 			}
@@ -108,6 +112,17 @@ var bodyPassage = Check{
 			f.Says = measure.Tell("Waist {}, bust {}: it goes over her arms and bust.", waist, bust)
 		case s.Pick("closure") == "zip_side":
 			f.Says = measure.Tell("Waist {}, bust {}: the zip in the side opens it over bust and hips.", waist, bust)
+		case hasPlacket(s) && placketAbove(s) <= zipAbove+slack:
+			f.Got, f.Want = placketAbove(s).MM(), zipAbove.MM()
+			f.Where = on(pattern.Front, at(s, pattern.Front, "placket_end"))
+			f.Says = measure.Tell("Waist {}, bust {}: the placket opens it to {} above the hip line.", waist, bust, placketAbove(s))
+		case hasPlacket(s):
+			to := (s.Length("placket_length") + placketAbove(s) - 1.5*inch).Up(step(s))
+			f.Code, f.Verdict, f.Input = "body_passage", pattern.Fail, "placket_length"
+			f.Where = on(pattern.Front, at(s, pattern.Front, "placket_end"))
+			f.Says = measure.Tell("Waist {}, bust {}: too narrow to pull on, and the placket ends {} above the hip line.", waist, bust, placketAbove(s))
+			f.Cure = measure.Tell("A longer placket: {}.", change(s.Known, "placket_length", to))
+			f.Try = try(s.Known, "placket_length", to)
 		case zip > 0 && above <= zipAbove+slack:
 			f.Got, f.Want = above.MM(), zipAbove.MM()
 			f.Says = measure.Tell("Waist {}, bust {}: the zip opens it to {} above the hip line.", waist, bust, above)

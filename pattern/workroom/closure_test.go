@@ -19,6 +19,8 @@ func TestPassage(t *testing.T) {
 		Passage float64 `json:"passage_girth"`
 		Loose   answers `json:"waist_loose"`
 		Shaped  answers `json:"waist_shaped"`
+		Short   float64 `json:"placket_short"`
+		Long    float64 `json:"placket_long"`
 	}
 	figure.StylesP36(t).Group(t, "passage", &ref)
 	for _, neck := range styles()["front_neckline"] {
@@ -26,10 +28,25 @@ func TestPassage(t *testing.T) {
 			continue // refused without its zip: TestNeckRefusals
 		}
 		for waist, table := range map[string]answers{"none": ref[neck].Loose, "fisheye": ref[neck].Shaped} {
-			for closure, column := range map[string]string{"none": "none", "zip_back": "centre_back_zip", "zip_side": "side_zip"} {
-				s := workroom.Draft(figure.Styled(t, map[pattern.ChoiceID]string{
-					"front_neckline": neck, "waist_shaping": waist, "closure": closure,
-				}, "neck_widening", "front_neck_depth", "back_neck_depth"))
+			for closure, column := range map[string]string{
+				"none": "none", "zip_back": "centre_back_zip", "zip_side": "side_zip", "placket": "front_placket_long", "short placket": "front_placket_short",
+			} {
+				pick := strings.TrimPrefix(closure, "short ")
+				job := figure.Styled(t, map[pattern.ChoiceID]string{
+					"front_neckline": neck, "waist_shaping": waist, "closure": pick,
+				}, "neck_widening", "front_neck_depth", "back_neck_depth")
+				if closure != pick {
+					job = job.WithStyle("placket_length", pattern.LengthValue(figure.In(ref[neck].Short)))
+				}
+				s := workroom.Draft(job)
+				if pick == "placket" && (neck == "slit" || neck == "keyhole") {
+					require.Equal(t, "no: the front is already open", table[column])
+					require.Equal(t, "R33", s.Refused[0].Code)
+					continue
+				}
+				if closure == "placket" {
+					require.InDelta(t, ref[neck].Long, s.Known.Length("placket_length").Inches(), near, neck)
+				}
 				require.True(t, s.Complete, "%s %s %s", neck, waist, closure)
 				want, ok := table[column].(string)
 				require.True(t, ok)
@@ -41,7 +58,8 @@ func TestPassage(t *testing.T) {
 						bad := strings.Contains(want, word)
 						require.Equal(t, bad, f.Verdict == pattern.Fail, "%s, waist %s, %s: %s, want %s", neck, waist, closure, check, want)
 						if bad {
-							require.Equal(t, "closure", f.Input)
+							require.Equal(t, pick == "placket", f.Input == "placket_length", f.Input)
+							require.Contains(t, []string{"closure", "placket_length"}, f.Input)
 							require.NotNil(t, f.Try)
 						}
 					}

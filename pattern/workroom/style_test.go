@@ -25,8 +25,9 @@ func styles() map[pattern.ChoiceID][]string {
 		"skirt_line":     {"pegged", "straight", "a_line", "flared"},
 		"panel_seam":     {"none", "shoulder", "armhole"},
 		"facing":         {"separate", "all_in_one", "bias"},
-		"closure":        {"zip_back", "zip_side", "none"},
+		"closure":        {"zip_back", "zip_side", "placket", "none"},
 		"hem_opening":    {"slit", "none", "vent", "kick_pleat", "inverted"},
+		"collar":         {"none", "stand", "flat", "convertible"},
 		"sleeve":         {"none", "cap", "short", "three_quarter", "long"},
 	}
 }
@@ -52,7 +53,7 @@ func choose(job pattern.Job, id pattern.ChoiceID, o string) pattern.Job {
 var styled = map[pattern.ChoiceID]bool{
 	"neck_lean": true, "v_bow": true, "sweetheart_dip": true, "keyhole_width": true, "neck_opening_length": true, "cut_in_shoulder": true,
 	"armhole_pinch": true, "french_dart_rise": true, "neck_dart_start": true, "front_waist_dart": true, "back_waist_dart": true,
-	"cap_ease": true, "ease_upper_arm": true, "centre_back_in": true, "hem_flare": true, "pleat_depth": true, "neck_widening": true, "front_neck_depth": true, "back_neck_depth": true,
+	"cap_ease": true, "collar_height": true, "collar_rise": true, "collar_lap": true, "ease_upper_arm": true, "centre_back_in": true, "hem_flare": true, "pleat_depth": true, "neck_widening": true, "front_neck_depth": true, "back_neck_depth": true,
 }
 
 // sound: outlines are simple and have an inside, seams that are sewn to each
