@@ -3,7 +3,9 @@ package card
 import (
 	"math"
 	"sort"
+	"strings"
 
+	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
 )
 
@@ -20,10 +22,10 @@ func (m *marking) nodes(k int) []node {
 		inner = m.onRun(r)
 	}
 	if r.edge == "dart" {
-		last.name = "dart, lower leg"
+		last.name = m.legName(true)
 	}
 	if m.runs[(k+1)%len(m.runs)].mouth {
-		last.name = "dart, upper leg"
+		last.name = m.legName(false)
 	}
 	if m.runs[(k+1)%len(m.runs)].edge == "hem" {
 		if n, ok := m.finishedHem(r, &last); ok {
@@ -227,4 +229,17 @@ func (m *marking) finishedHem(r *run, last *node) (node, bool) {
 	n := node{name: name, cut: cut, stitch: last.stitch}
 	last.stitch, last.name = nil, "hem corner"
 	return n, true
+}
+
+// legName is the leg of a dart that the ring comes to, at its first or at its
+// second: down a side the upper one comes first, up the back seam of a sleeve
+// the lower one.
+func (m *marking) legName(second bool) string {
+	if strings.HasPrefix(string(m.piece.ID), string(pattern.Sleeve)) {
+		second = !second
+	}
+	if second {
+		return "dart, lower leg"
+	}
+	return "dart, upper leg"
 }

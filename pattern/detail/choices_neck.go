@@ -104,6 +104,7 @@ var necklineChoices = []pattern.Choice{
 	{
 		ID: "front_neckline", Title: "Front neckline", Says: "The shape of the neck in front.", Group: "Neck",
 		Kind: pattern.KindPick, Methods: onlyMeasured, Options: frontNecklines, Default: pick(RoundNeckline),
+		After: []pattern.ChoiceID{"collar", "closure"},
 	},
 	{
 		ID: "back_neckline", Title: "Back neckline", Says: "The shape of the neck behind; it shares the widening of the front.", Group: "Neck",

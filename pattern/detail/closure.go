@@ -72,9 +72,17 @@ func zipDefault(k pattern.Known) (pattern.Default, bool) {
 	return pattern.Default{}, false
 }
 
+// usualClosure is the zip behind, but in front where a collar opens there.
+func usualClosure(k pattern.Known) pattern.Default {
+	if CollarKind(k) == ConvertibleCollar {
+		return pattern.Default{Value: pattern.PickValue(PlacketFront), Because: measure.Tell("A convertible collar opens in front.")}
+	}
+	return pick(ZipBehind)(k)
+}
+
 var closureChoices = []pattern.Choice{{
 	ID: "closure", Title: "Closure", Says: "How the dress is closed once it is on.", Group: "Opening",
-	Kind: pattern.KindPick, Methods: onlyMeasured, Default: pick(ZipBehind),
+	Kind: pattern.KindPick, Methods: onlyMeasured, After: []pattern.ChoiceID{"collar"}, Default: usualClosure,
 	Options: []pattern.Option{
 		{Value: ZipBehind, Title: "Zip behind", Says: "From the back neck down to above the hip: passes head and hips."},
 		{Value: ZipSide, Title: "Zip in the side", Says: "In the left side; only for a neck that passes her head."},

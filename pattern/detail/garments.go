@@ -65,7 +65,7 @@ func (all choiceList) as(u habits) choiceList {
 		if v, ok := u[c.ID]; ok {
 			usual, ease := c.Default, strings.HasPrefix(string(c.ID), "ease_")
 			c.Default = func(k pattern.Known) pattern.Default {
-				if ease && classChosen(k) {
+				if ease && classChosen(k) || opensOtherwise(k, c.ID) {
 					return usual(k)
 				}
 				return pattern.Default{Value: v, Because: measure.Tell("Usual for this garment, common practice.")}
@@ -74,6 +74,18 @@ func (all choiceList) as(u habits) choiceList {
 		out[i] = c
 	}
 	return out
+}
+
+// opensOtherwise says that a collar or a placket makes the habit of how she
+// gets into a garment idle: it opens as the dress does.
+func opensOtherwise(k pattern.Known, id pattern.ChoiceID) bool {
+	switch id {
+	case "closure":
+		return HasCollar(k)
+	case "front_neckline":
+		return HasCollar(k) || HasPlacket(k)
+	}
+	return false
 }
 
 // only leaves a pick the options that make sense on this garment.

@@ -79,9 +79,9 @@ func placketImpossible(p *bench.Pen, below measure.Length) bool {
 	case long < rule.In(2):
 		r.Says = measure.Tell("a placket {} long holds no buttons", long)
 		r.Cure = measure.Tell("{5 in} or more")
-	case below < rule.In(4):
+	case below < rule.In(2):
 		r.Says = measure.Tell("a placket {} long ends {} above the hem; the band must end in whole cloth", long, max(0, below))
-		r.Cure = measure.Tell("{} or less", (long + below - rule.In(6)).Down(rule.Eighth))
+		r.Cure = measure.Tell("{} or less", (long + below - rule.In(3)).Down(rule.Eighth))
 	default:
 		return false
 	}
@@ -113,7 +113,7 @@ func footOf(slash bench.Side) []bench.Side {
 	split := start.Lerp(slash.Cut.End(), 0.01)
 	foot.Cut = geom.Lines(start, split)
 	slash.Stitch, slash.Cut = slash.Stitch[1:], geom.Lines(split, slash.Cut.End())
-	slash.SewnTo = pattern.EdgeRef{Piece: pattern.Placket, Edge: "placket"}
+	slash.SewnTo, slash.Allowance = pattern.EdgeRef{Piece: pattern.Placket, Edge: "placket"}, detail.PlacketWidth/2
 	return []bench.Side{foot, slash}
 }
 

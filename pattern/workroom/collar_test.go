@@ -189,7 +189,7 @@ func TestCollarRefusals(t *testing.T) {
 	for input, job := range map[string]pattern.Job{
 		"front_neckline": with(map[pattern.ChoiceID]string{"collar": "stand", "front_neckline": "v"}),
 		"back_neckline":  with(map[pattern.ChoiceID]string{"collar": "flat", "back_neckline": "square"}),
-		"closure":        with(map[pattern.ChoiceID]string{"collar": "convertible"}),
+		"closure":        with(map[pattern.ChoiceID]string{"collar": "convertible", "closure": "zip_back"}),
 		"collar_height":  with(map[pattern.ChoiceID]string{"collar": "stand"}).WithStyle("collar_height", pattern.LengthValue(figure.In(6))),
 		"collar_rise":    with(map[pattern.ChoiceID]string{"collar": "stand"}).WithStyle("collar_rise", pattern.LengthValue(figure.In(4))),
 		"collar_lap":     with(map[pattern.ChoiceID]string{"collar": "flat"}).WithStyle("collar_lap", pattern.LengthValue(figure.In(3))),
