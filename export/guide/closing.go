@@ -157,7 +157,7 @@ func (g *guide) last(_ []seam) []pdf.Item {
 // closure says how the garment is closed where it is not by a zip.
 func (g *guide) closure() []pdf.Item {
 	set, ok := g.sheet.Setting("closure")
-	if !ok || !set.Used || strings.HasPrefix(set.Value.Pick, "zip") || set.Value.Pick == "" || set.Value.Pick == "none" {
+	if !ok || !set.Used || strings.HasPrefix(set.Value.Pick, "zip") || set.Value.Pick == "" || set.Value.Pick == "none" || g.has(pattern.Placket) {
 		return nil
 	}
 	c, ok := workroom.FindChoice(g.sheet.Garment, "closure")

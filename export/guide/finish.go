@@ -93,6 +93,9 @@ func (g *guide) armholeFacing(_ []seam) []pdf.Item {
 	if len(f) == 0 || len(b) == 0 {
 		return nil
 	}
+	if g.capSleeve() {
+		return g.underCap(f)
+	}
 	var hole, ring measure.Length
 	for _, p := range b {
 		hole += p.Along("armhole")

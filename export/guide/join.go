@@ -146,7 +146,11 @@ func (g *guide) onNeck(list []seam) []pdf.Item {
 		if g.garment(on) {
 			on = s.b.Piece
 		}
-		out = append(out, g.drawnAt([]seam{s}, first(g.called(on))+" to the neck.", first(g.joined(s))+" Baste it to the right side with centres and shoulder marks on each other; clip the neck to the stay-stitching so that it lies open. The facing, if there is one, goes on over it in the same seam."))
+		text, band := g.ontoBand(s)
+		if !band {
+			text = first(g.joined(s))
+		}
+		out = append(out, g.drawnAt([]seam{s}, first(g.called(on))+" to the neck.", text+" Baste it to the right side with centres and shoulder marks on each other; clip the neck to the stay-stitching so that it lies open. The facing, if there is one, goes on over it in the same seam."))
 	}
 	return out
 }

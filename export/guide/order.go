@@ -21,6 +21,7 @@ var order = []kind{
 	{says: (*guide).stay},
 	{says: (*guide).interfaced},
 	{says: (*guide).darts},
+	{takes: ofPlacket, says: (*guide).placket},
 	{takes: of("panel"), says: (*guide).panels},
 	{takes: of("shoulder"), says: (*guide).shoulders},
 	{when: closedLate, takes: of("waist"), says: (*guide).waist},
@@ -37,6 +38,7 @@ var order = []kind{
 	{says: (*guide).neckStrip},
 	{takes: of("side"), says: (*guide).sides},
 	{when: closedLate, takes: atCentre, says: (*guide).centres},
+	{says: (*guide).capSleeves},
 	{when: separate, says: (*guide).armholeFacing},
 	{says: (*guide).armholeStrip},
 	{takes: ofSleeve, says: (*guide).sleeveSeams},
@@ -45,6 +47,7 @@ var order = []kind{
 	{says: (*guide).lining},
 	{says: (*guide).hem},
 	{says: (*guide).hemOpening},
+	{says: (*guide).buttons},
 	{says: (*guide).last},
 }
 

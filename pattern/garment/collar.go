@@ -234,11 +234,31 @@ func (c cutter) collarPiece(id pattern.PieceID, title string, neck, outer geom.P
 	if detail.CollarKind(k) == detail.FlatCollar && detail.Closure(k) == detail.ZipBehind {
 		centre, cut = edge("end", centre.Stitch, allowance), pattern.Pair
 	}
-	p := closed(id, title, cut, []bench.Side{
-		edge("outer", outer, max(0, outerAllowance)), edge("end", geom.Lines(outer.End(), neck.End()), allowance),
-		edge("neck", neck.Reverse(), allowance), centre,
-	})
-	notch(&p, "neck", "shoulder", c.at("collar.shoulder"), 1)
+	other := pattern.UnderCollar
+	if id == other {
+		other = pattern.Collar
+	}
+	sides := []bench.Side{edge("outer", outer, max(0, outerAllowance)), edge("end", geom.Lines(outer.End(), neck.End()), allowance)}
+	for i := range sides {
+		sides[i].SewnTo = pattern.EdgeRef{Piece: other, Edge: sides[i].Name}
+	}
+	// The neck edge in two parts, for the two halves of the neck.
+	s, _, _ := neck.Nearest(c.at("collar.shoulder"))
+	first, second := neck.Split(s)
+	names := []pattern.PieceID{pattern.Back, pattern.Front}
+	if detail.Closure(k) == detail.ZipBehind {
+		names[0], names[1] = names[1], names[0]
+	}
+	for i, path := range []geom.Path{second.Reverse(), first.Reverse()} {
+		half := names[1-i]
+		part := edge(string(half)+"_neck", path, allowance)
+		if id == pattern.Collar {
+			part.SewnTo = pattern.EdgeRef{Piece: half, Edge: "neck"}
+		}
+		sides = append(sides, part)
+	}
+	p := closed(id, title, cut, append(sides, centre))
+	notch(&p, string(names[0])+"_neck", "shoulder", c.at("collar.shoulder"), 1)
 	return p
 }
 

@@ -54,9 +54,9 @@ var collarNeck = Check{
 			if !ok {
 				continue
 			}
-			got := along(p, "neck")
+			got := along(p, "front_neck") + along(p, "back_neck")
 			f := within(collarOff).compare("collar_neck", got, want)
-			f.Where = on(id, middleOf(p, "neck"))
+			f.Where = on(id, middleOf(p, "back_neck"))
 			f.Says = measure.Tell("{} and {}, collar and half the neck.", got, want)
 			if f.Verdict != pattern.Pass {
 				f.Says = measure.Tell("{} and {}: "+p.Title+" is {} {} than half the neck.", got, want, abs(got-want), longer(got-want))

@@ -30,9 +30,9 @@ func TestCollarFaults(t *testing.T) {
 		job     pattern.Job
 		spoil   func(*pattern.Sheet)
 	}{
-		"short collar": {"collar_neck", pattern.Fail, collar("stand"), func(s *pattern.Sheet) { shortened(10)(edgesOf(t, s, pattern.Collar, "neck")[0]) }},
+		"short collar": {"collar_neck", pattern.Fail, collar("stand"), func(s *pattern.Sheet) { shortened(10)(edgesOf(t, s, pattern.Collar, "front_neck")[0]) }},
 		"short under collar": {"collar_neck", pattern.Advise, collar("convertible"), func(s *pattern.Sheet) {
-			shortened(4)(edgesOf(t, s, pattern.UnderCollar, "neck")[0])
+			shortened(4)(edgesOf(t, s, pattern.UnderCollar, "back_neck")[0])
 		}},
 		"short band": {"placket_fit", pattern.Fail, collar("flat"), func(s *pattern.Sheet) { shortened(5)(edgesOf(t, s, pattern.Placket, "placket")[0]) }},
 		"no button at the bust": {"placket_gapes", pattern.Advise, collar("none"), func(s *pattern.Sheet) {
