@@ -417,6 +417,7 @@ func windowScenes() []scene {
 		{name: "projector-last", over: "NewProjector", do: show("end")},
 		{name: "projector-blank", over: "NewProjector", do: show("b")},
 		{name: "projector-empty", over: "NewProjector", begin: bareDesk, state: "empty", do: press("f9")},
+		{name: "ease", over: "Ease", do: act("ease")},
 		{name: "fitting", over: "Fitting", do: act("fitting")},
 		{name: "fitting-sign", over: "Fitting", do: then(act("fitting"), press("enter"))},
 		{name: "fitting-pins", over: "Pins", do: then(act("fitting"), press(string(text.FitPins), "enter"))},

@@ -260,6 +260,9 @@ func (b *board) stacked(marker string, look theme.Role, title, says, right strin
 		line += strings.Repeat(" ", room-w-ansi.StringWidth(right)) + d.Paint(theme.Key, right)
 	}
 	out := []string{line}
+	if right != "" && 2+c.title+2+c.right > c.all && ansi.StringWidth(title)+2+ansi.StringWidth(right) > room {
+		out = append(out, "    "+d.Paint(theme.Key, desk.Clip(right, c.all-4))) // below, not left out
+	}
 	for _, s := range desk.Wrap(says, c.all-6) {
 		out = append(out, "    "+d.Paint(theme.Muted, s))
 	}
