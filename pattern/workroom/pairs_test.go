@@ -38,7 +38,7 @@ func TestPairs(t *testing.T) {
 						job = job.WithStyle(axes[a].id, axes[a].values[o])
 					}
 					s := workroom.Draft(job)
-					for tries := 0; tries < 4 && len(s.Refused) > 0 && chosen(job, s.Refused[0].Input); tries++ {
+					for tries := 0; tries < 6 && len(s.Refused) > 0 && chosen(job, s.Refused[0].Input); tries++ {
 						refused[s.Refused[0].Code+" "+s.Refused[0].Input]++
 						reasoned(t, s)
 						job = job.WithoutStyle(pattern.ChoiceID(s.Refused[0].Input)) // its usual value, and the rest of the row is tried
