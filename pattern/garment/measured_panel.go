@@ -24,7 +24,7 @@ func frontPanel() bench.Step {
 		Slip:    measure.Tell("Leaving a corner at the bust point: it sews as a point."),
 		Needs:   dartNeeds,
 		Choices: []pattern.ChoiceID{"panel_seam", "front_waist_dart"},
-		Uses:    theFront.uses("bust_point", "dart_fixed", "dart_moved", "dart_corner", "waist", "hip", "hem", "side"),
+		Uses:    theFront.uses("neck", "bust_point", "dart_fixed", "dart_moved", "dart_corner", "waist", "hip", "hem", "side"),
 		Draw: func(p *bench.Pen) {
 			place, bust := detail.PanelSeam(p.K), p.At("front.bust_point")
 			w, hip, hem := p.At("front.waist"), p.At("front.hip"), p.Line("front.hem")
@@ -54,7 +54,7 @@ func backPanel() bench.Step {
 		Slip:    measure.Tell("Beginning it elsewhere than in front: the two seams then miss each other on the shoulder."),
 		Needs:   []measure.ID{measure.AcrossBack},
 		Choices: []pattern.ChoiceID{"panel_seam", "back_waist_dart", "armhole_depth"},
-		Uses:    theBack.uses("shoulder", "neck_point", "shoulder_end", "armhole", "underarm", "waist", "hip", "hem"),
+		Uses:    theBack.uses("neck", "shoulder", "neck_point", "shoulder_end", "armhole", "underarm", "waist", "hip", "hem"),
 		Draw: func(p *bench.Pen) {
 			place, w, hip := detail.PanelSeam(p.K), p.At("back.waist"), p.At("back.hip")
 			intake := p.Sum(measure.Of("in at the waist", p.K.Length("back_waist_dart")))
@@ -108,6 +108,9 @@ func panelImpossible(p *bench.Pen, h half, panel detail.Panel, intake measure.Le
 		r.Cure = measure.Tell("{1 1/2 in} or less")
 	case waist.X-panel.Outer.X < rule.In(1.5).MM() || panel.Inner.X < rule.In(1).MM():
 		r.Says = measure.Tell("the panel seam of the "+string(h.piece)+" lies {} out at a waist of {}; a panel is left too narrow", measure.Length(panel.Inner.X), measure.Length(waist.X))
+	case len(geom.Cross(panel.Centre, p.Line(h.id("neck")))) > 0:
+		r.Says = measure.Tell("the neck of the "+string(h.piece)+" is so deep or wide that it reaches over the panel seam; the centre panel would fall in two")
+		r.Cure = measure.Tell("a neck that is less deep, or the seam from the armhole")
 	case math.Abs((panel.Side.Length()-panel.Centre.Length())/rule.In(0.375).MM()) > 1:
 		r.Says = measure.Tell("the side panel of the "+string(h.piece)+" would have to be eased by {}; {3/8 in} is the most", measure.Length(panel.Side.Length()-panel.Centre.Length()))
 	default:
