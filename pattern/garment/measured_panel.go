@@ -109,7 +109,7 @@ func panelImpossible(p *bench.Pen, h half, panel detail.Panel, intake measure.Le
 	case waist.X-panel.Outer.X < rule.In(1.5).MM() || panel.Inner.X < rule.In(1).MM():
 		r.Says = measure.Tell("the panel seam of the "+string(h.piece)+" lies {} out at a waist of {}; a panel is left too narrow", measure.Length(panel.Inner.X), measure.Length(waist.X))
 	case len(geom.Cross(panel.Centre, p.Line(h.id("neck")))) > 0:
-		r.Says = measure.Tell("the neck of the "+string(h.piece)+" is so deep or wide that it reaches over the panel seam; the centre panel would fall in two")
+		r.Says = measure.Tell("the neck of the " + string(h.piece) + " is so deep or wide that it reaches over the panel seam; the centre panel would fall in two")
 		r.Cure = measure.Tell("a neck that is less deep, or the seam from the armhole")
 	case math.Abs((panel.Side.Length()-panel.Centre.Length())/rule.In(0.375).MM()) > 1:
 		r.Says = measure.Tell("the side panel of the "+string(h.piece)+" would have to be eased by {}; {3/8 in} is the most", measure.Length(panel.Side.Length()-panel.Centre.Length()))
