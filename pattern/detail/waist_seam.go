@@ -142,7 +142,7 @@ var seamChoices = []pattern.Choice{
 		ID: "front_seam", Title: "Centre front seam", Says: "Whether a seam runs down the centre front; a dart from there wants one.", Group: "Shape",
 		Kind: pattern.KindSwitch, Methods: onlyMeasured, Default: off,
 	},
-	length("waist_allowance", "Allowances", "Waist seam", "Allowance at the waist, of bodice and skirt.", 0.625, 0.375, 1, pattern.Measured),
+	length("waist_allowance", "Allowances", "Waist edges", "Allowance at the waist, of bodice and skirt.", 0.625, 0.375, 1, pattern.Measured),
 }
 
 func off(pattern.Known) pattern.Default {

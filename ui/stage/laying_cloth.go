@@ -165,7 +165,8 @@ func (s *Lay) formOffers() []desk.Offer {
 		right.Quiet = true
 	}
 	return []desk.Offer{
-		{ID: keys.Accept, Title: s.d.Tell(text.NextRow)}, {ID: keys.Back, Title: s.d.Tell(text.LayFormDone)},
+		{ID: keys.Accept, Title: s.d.Tell(text.NextRow)},
+		{ID: keys.Back, Title: s.d.Tell(text.LayFormDone)},
 		right, offer("field-down"), quiet("field-up"), quiet("text-left"), quiet("nudge-up"), quiet("nudge-down"),
 		quiet("clear"), quiet(keys.FieldNext), quiet(keys.FieldBack),
 	}
