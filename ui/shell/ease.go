@@ -12,24 +12,11 @@ import (
 )
 
 func easeCommand(w *world) *cobra.Command {
-	c := &cobra.Command{
-		Use: "ease FILE", Short: "how much wider the garment is than she is, level by level", Args: wants(1, 1, "session file"), ValidArgsFunction: sessions,
-		Long: "Lists body, garment and ease from the shoulders to the hem, and what is good\nat each level for the class of ease and the cloth. The bar shows it: [===] is\ngood, x the garment, | the body itself.",
-		RunE: func(_ *cobra.Command, args []string) error {
-			_, sheet, err := w.draft(args[0])
-			if err != nil {
-				return err
-			}
-			w.notes(sheet)
-			if w.json {
-				w.print(easeDocument(sheet, w.jsonUnit()).text())
-			} else {
-				w.print(easeText(sheet, w.inUnit(sheet.Job.Unit)))
-			}
-			return w.whole(args[0], sheet)
-		},
-	}
-	return w.share(c, flagUnit|flagJSON)
+	return w.sheetCommand(
+		"ease FILE", "how much wider the garment is than she is, level by level",
+		"Lists body, garment and ease from the shoulders to the hem, and what is good\nat each level for the class of ease and the cloth. The bar shows it: [===] is\ngood, x the garment, | the body itself.",
+		easeDocument, easeText,
+	)
 }
 
 func easeDocument(sheet *pattern.Sheet, u measure.Unit) object {

@@ -13,24 +13,11 @@ import (
 )
 
 func piecesCommand(w *world) *cobra.Command {
-	c := &cobra.Command{
-		Use: "pieces FILE", Short: "the pieces: a table, or all geometry", Args: wants(1, 1, "session file"), ValidArgsFunction: sessions,
-		Long: "Lists the pieces of a session with how each is cut, its size and the length\nof its seams, and the finished girths. With --json all geometry: points,\noutlines, edges, darts and notches.",
-		RunE: func(_ *cobra.Command, args []string) error {
-			_, sheet, err := w.draft(args[0])
-			if err != nil {
-				return err
-			}
-			w.notes(sheet)
-			if w.json {
-				w.print(piecesDocument(sheet, w.jsonUnit()).text())
-			} else {
-				w.print(piecesText(sheet, w.inUnit(sheet.Job.Unit)))
-			}
-			return w.whole(args[0], sheet)
-		},
-	}
-	return w.share(c, flagUnit|flagJSON)
+	return w.sheetCommand(
+		"pieces FILE", "the pieces: a table, or all geometry",
+		"Lists the pieces of a session with how each is cut, its size and the length\nof its seams, and the finished girths. With --json all geometry: points,\noutlines, edges, darts and notches.",
+		piecesDocument, piecesText,
+	)
 }
 
 // pointNames and lengthNames are the keys of front and back in the document, in

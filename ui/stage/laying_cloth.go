@@ -175,53 +175,19 @@ func (s *Lay) formOffers() []desk.Offer {
 // inForm is an action in the form.
 func (s *Lay) inForm(id keys.ID) desk.Ask {
 	s.syncForm()
-	switch id {
-	case keys.Accept, "field-down", keys.FieldNext:
-		return s.leaveRow(1)
-	case "field-up", keys.FieldBack:
-		return s.leaveRow(-1)
-	case keys.Back:
+	if id == keys.Back {
 		ask := s.takeRow()
 		s.entry = noLayEntry
 		if ask.Job == nil && !ask.Warn {
 			return s.Begin()
 		}
 		return ask
-	case keys.Undo:
-		if s.form.restore() {
-			return desk.Ask{Say: s.d.Tell(text.FieldPutBack)}
-		}
-	case "clear":
-		if r, ok := s.form.row(); ok && !r.pick {
-			s.form.field.set("")
-		}
-	case "nudge-up":
-		return s.turnRow(1)
-	case "nudge-down":
-		return s.turnRow(-1)
-	case "text-left":
-		return s.besideRow("left", -1)
-	case "text-right":
-		return s.besideRow("right", 1)
 	}
-	return desk.Ask{}
-}
-
-func (s *Lay) leaveRow(by int) desk.Ask {
-	ask := s.takeRow()
-	if n := len(s.form.rows); n > 0 {
-		s.form.to((s.form.at + by + n) % n)
-	}
+	ask, _ := s.form.do(s.d, id, s.hands())
 	return ask
 }
 
-func (s *Lay) besideRow(key string, by int) desk.Ask {
-	if r, ok := s.form.row(); ok && r.pick {
-		return s.turnRow(by)
-	}
-	s.form.field.key(key)
-	return desk.Ask{}
-}
+func (s *Lay) hands() hands { return hands{s.takeRow, s.turnRow, s.turnRow} }
 
 // formType is a key while the form is open.
 func (s *Lay) formType(k desk.Key) desk.Ask {

@@ -215,28 +215,8 @@ func (m *Measure) Do(id keys.ID) desk.Ask {
 	switch id {
 	case keys.Room:
 		m.swap()
-	case "field-down", keys.FieldNext, keys.Accept:
-		return m.leave(1)
-	case "field-up", keys.FieldBack:
-		return m.leave(-1)
 	case keys.Back:
-		return m.back()
-	case keys.Undo:
-		if m.form.restore() {
-			return desk.Ask{Say: m.d.Tell(text.FieldPutBack)}
-		}
-	case "clear":
-		if r, ok := m.form.row(); ok && !r.pick {
-			m.form.field.set("")
-		}
-	case "nudge-up":
-		return m.nudge(1)
-	case "nudge-down":
-		return m.nudge(-1)
-	case "text-left":
-		return m.sideways("left", -1)
-	case "text-right":
-		return m.sideways("right", 1)
+		return m.form.out(m.d, m.hands())
 	case keys.OtherUnit:
 		return m.takeOther()
 	case keepID:
@@ -244,35 +224,11 @@ func (m *Measure) Do(id keys.ID) desk.Ask {
 	case againID:
 		return m.again()
 	}
-	return desk.Ask{}
-}
-
-// back leaves the field: what was typed and can be read is accepted.
-func (m *Measure) back() desk.Ask {
-	ask := m.accept()
-	m.form.typing = false
-	if ask.Job == nil && ask.Say == "" {
-		ask.Say = m.d.Tell(text.FieldOpen)
-	}
+	ask, _ := m.form.do(m.d, id, m.hands())
 	return ask
 }
 
-// leave accepts the row in hand and goes to another.
-func (m *Measure) leave(by int) desk.Ask {
-	ask := m.accept()
-	if n := len(m.form.rows); n > 0 {
-		m.form.to((m.form.at + by + n) % n)
-	}
-	return ask
-}
-
-func (m *Measure) sideways(key string, by int) desk.Ask {
-	if r, ok := m.form.row(); ok && r.pick {
-		return m.turnUnit(by)
-	}
-	m.form.field.key(key)
-	return desk.Ask{}
-}
+func (m *Measure) hands() hands { return hands{m.accept, m.nudge, m.turnUnit} }
 
 // turnUnit takes the next unit.
 func (m *Measure) turnUnit(by int) desk.Ask {

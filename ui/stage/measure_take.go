@@ -154,7 +154,7 @@ func (m *Measure) proposal(id measure.ID) (measure.Proposal, bool) {
 }
 
 // nudge changes the number in hand by one step of the tape.
-func (m *Measure) nudge(by float64) desk.Ask {
+func (m *Measure) nudge(by int) desk.Ask {
 	id := m.id()
 	l, ok := m.reading()
 	if !ok {
@@ -164,7 +164,7 @@ func (m *Measure) nudge(by float64) desk.Ask {
 		}
 		l = p.Value
 	}
-	l = stepped(l, by, m.d.Unit())
+	l = stepped(l, float64(by), m.d.Unit())
 	if err := measure.Check(id, l); err != nil {
 		return desk.Ask{Say: m.d.Plain(withoutPlace(err).Error()), Warn: true}
 	}

@@ -197,52 +197,14 @@ func (s *Style) do(id keys.ID) desk.Ask {
 	switch id {
 	case keys.Room:
 		s.swap()
-	case "field-down", keys.FieldNext, keys.Accept:
-		return s.leave(1)
-	case "field-up", keys.FieldBack:
-		return s.leave(-1)
 	case keys.Back:
-		ask := s.accept()
-		s.form.typing = false
-		if ask.Job == nil && ask.Say == "" {
-			ask.Say = s.d.Tell(text.FieldOpen)
-		}
-		return ask
-	case keys.Undo:
-		if s.form.restore() {
-			return desk.Ask{Say: s.d.Tell(text.FieldPutBack)}
-		}
-	case "clear":
-		if r, ok := s.form.row(); ok && !r.pick {
-			s.form.field.set("")
-		}
-	case "nudge-up":
-		return s.nudge(1)
-	case "nudge-down":
-		return s.nudge(-1)
-	case "text-left":
-		return s.sideways("left", -1)
-	case "text-right":
-		return s.sideways("right", 1)
+		return s.form.out(s.d, s.hands())
 	}
-	return desk.Ask{}
-}
-
-func (s *Style) leave(by int) desk.Ask {
-	ask := s.accept()
-	if n := len(s.form.rows); n > 0 {
-		s.form.to((s.form.at + by + n) % n)
-	}
+	ask, _ := s.form.do(s.d, id, s.hands())
 	return ask
 }
 
-func (s *Style) sideways(key string, by int) desk.Ask {
-	if r, ok := s.form.row(); ok && r.pick {
-		return s.turn(by)
-	}
-	s.form.field.key(key)
-	return desk.Ask{}
-}
+func (s *Style) hands() hands { return hands{s.accept, s.nudge, s.turn} }
 
 // Enter puts the focus on the row in hand.
 func (s *Style) Enter() { s.form.Enter() }

@@ -111,13 +111,13 @@ func (s *Style) turn(by int) desk.Ask {
 }
 
 // nudge changes the number in hand by one step.
-func (s *Style) nudge(by float64) desk.Ask {
+func (s *Style) nudge(by int) desk.Ask {
 	c, set, ok := s.choice()
 	if !ok {
 		return desk.Ask{}
 	}
 	if r, _ := s.form.row(); r.pick {
-		return s.turn(int(by))
+		return s.turn(by)
 	}
 	v := set.Value
 	if s.form.typed() {
@@ -128,9 +128,9 @@ func (s *Style) nudge(by float64) desk.Ask {
 		v = typed
 	}
 	if c.Kind == pattern.KindLength {
-		v.Length = max(0, stepped(v.Length, by, s.d.Unit()))
+		v.Length = max(0, stepped(v.Length, float64(by), s.d.Unit()))
 	} else {
-		v.Number = max(0, v.Number+by)
+		v.Number = max(0, v.Number+float64(by))
 	}
 	s.form.accepted()
 	return s.take(c, set, v)
