@@ -164,15 +164,8 @@ func (c cutter) backCentre() (below, above geom.Path) {
 
 // bodiceMarks are the notches and the bust line of a bodice.
 func (c cutter) bodiceMarks(p *pattern.Piece, h half, marks int) {
-	k := c.s.Known
-	notch(p, "armhole", "middle of the armhole", c.moved(h.id("armhole_mid")), marks)
-	for _, d := range p.Darts {
-		for _, leg := range d.Ends {
-			p.Notches = append(p.Notches, pattern.Notch{At: leg, Edge: dartEdges[detail.DartPlace(k)], Marks: 1, Into: degrees(leg.To(d.Tip)), Name: "dart leg"})
-		}
-	}
+	c.upperMarks(p, h, marks)
 	waistNotch(p, c.waistline(h, bodiceWaist), marks)
-	balance(p, "bust", k.Body(measure.SideNeckToBustPoint).MM())
 	c.sideZipNotches(p, marks)
 }
 

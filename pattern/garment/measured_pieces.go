@@ -276,6 +276,17 @@ func (c cutter) backMarks(p *pattern.Piece) {
 
 // commonMarks adds the notches and balance lines of a half.
 func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
+	c.upperMarks(p, h, marks)
+	waist, hip := c.at(h.id("waist")), c.at(h.id("hip"))
+	notch(p, "side", "waist", waist, marks)
+	notch(p, "side", "hip", hip, marks)
+	notch(p, "side", "hem fold", c.at(h.id("hem_side")), 1)
+	balance(p, "waist", waist.Y)
+	balance(p, "hip", hip.Y)
+}
+
+// upperMarks are the notches of armhole and darts and the bust line.
+func (c cutter) upperMarks(p *pattern.Piece, h half, marks int) {
 	notch(p, "armhole", "middle of the armhole", c.moved(h.id("armhole_mid")), marks)
 	c.sleeveNotches(p, h)
 	for _, d := range p.Darts {
@@ -283,14 +294,7 @@ func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
 			p.Notches = append(p.Notches, pattern.Notch{At: leg, Edge: dartEdges[detail.DartPlace(c.s.Known)], Marks: 1, Into: degrees(leg.To(d.Tip)), Name: "dart leg"})
 		}
 	}
-	waist, hip := c.at(h.id("waist")), c.at(h.id("hip"))
-	notch(p, "side", "waist", waist, marks)
-	notch(p, "side", "hip", hip, marks)
-	notch(p, "side", "hem fold", c.at(h.id("hem_side")), 1)
-	bust := rule.BustLevel(c.s.Known).MM()
-	balance(p, "bust", bust)
-	balance(p, "waist", waist.Y)
-	balance(p, "hip", hip.Y)
+	balance(p, "bust", rule.BustLevel(c.s.Known).MM())
 }
 
 func (c cutter) neckFacing(h half) pattern.Piece {

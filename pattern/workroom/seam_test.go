@@ -313,3 +313,14 @@ func TestSeamedStyles(t *testing.T) {
 		}
 	}
 }
+
+// A sleeve meets the armhole of a dress with a waist seam as of one without.
+func TestSleeveAboveAWaistSeam(t *testing.T) {
+	s := workroom.Draft(figure.Styled(t, map[pattern.ChoiceID]string{"sleeve": "short", "collar": "flat", "bust_dart": "waist", "waist_shaping": "fisheye"},
+		"shoulder_inset", "ease_bust", "armhole_depth", "neck_widening", "front_neck_depth", "back_neck_depth", "armhole_allowance").
+		WithStyle("waist_seam", pattern.SwitchValue(true)))
+	require.True(t, s.Complete)
+	for _, f := range s.Findings {
+		require.NotEqual(t, pattern.Fail, f.Verdict, "%s: %s", f.Check, f.Says.In(measure.In))
+	}
+}
