@@ -12,6 +12,7 @@ import (
 
 	"chalkfold/testdata/golden"
 	"chalkfold/ui/canvas"
+	"chalkfold/ui/theme"
 )
 
 // Every stage as a person sees it on the usual screen, without any colour.
@@ -141,6 +142,27 @@ func TestFramesAreSmall(t *testing.T) {
 			s.keys("esc", strconv.Itoa(i+1))
 			require.Less(t, len(s.m.View()), 25_000, "%s, stage %d", name, i+1)
 		}
+	}
+}
+
+// Every screen of the gallery is small on a large window too.
+func TestEveryScreenIsSmall(t *testing.T) {
+	if testing.Short() {
+		t.Skip("draws many screens")
+	}
+	for _, sc := range gallery() {
+		t.Run(sc.name, func(t *testing.T) {
+			s, most := sc.enter(t, 200, 60), 25*1024
+			if sc.name == "measure-table" || s.m.onProjector() != nil {
+				most = 27_500 // a drawing fills the window, in strong lines
+			}
+			for _, name := range []string{"plain", "dark"} {
+				th, err := theme.For(name)
+				require.NoError(t, err)
+				s.m.d.Settings.Theme = th.With(theme.Colour256)
+				require.LessOrEqual(t, len(s.m.View()), most, name)
+			}
+		})
 	}
 }
 
