@@ -80,7 +80,7 @@ const (
 var untied = strings.NewReplacer(tie, " ", minus, "-")
 
 // numbers are what is read as one thing: 36 1/2, 1/2 in, 10.5 cm, 20 %, -1.
-var numbers = regexp.MustCompile(`\B-\d|\d(?: \d+/\d+| (?:in|cm|mm|m|yd|yards|degrees)\b| %)+`)
+var numbers = regexp.MustCompile(`\B-\d|\d(?: \d+/\d+)?(?: (?:in|cm|mm|m|yd|yards|degrees)\b| %)?`)
 
 // tied keeps numbers and what they count on one line.
 func tied(words string) string {
