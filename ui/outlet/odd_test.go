@@ -41,11 +41,11 @@ func fuzzFormats(f *testing.F, list string, every int) {
 	}
 	f.Fuzz(func(t *testing.T, scale float64, name, notes string, style int) {
 		if !(scale > 0.3 && scale < 3) || len(name) > 20_000 || len(notes) > 40_000 {
-			t.Skip()
+			t.Skip("a body out of all scale, or a text that no session holds")
 		}
 		s := accept.Odd(scale, name, notes, style)
 		if !s.Complete || len(s.Pieces) == 0 {
-			t.Skip()
+			t.Skip("no whole draft comes of it: nothing to write")
 		}
 		before := accept.Odd(scale, "", "", style)
 		requireReadable(t, newRequest(s, "odd", Options{Before: before, Notes: true}), asked)
