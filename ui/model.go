@@ -81,7 +81,7 @@ func (m *Model) Take(s *session.Session) {
 // open already is as she left it.
 func (m *Model) take(o desk.Opened) {
 	fresh := true
-	m.step = m.draft.Step()
+	m.step = m.draft.Stand()
 	if o.Anew {
 		m.d.Take(o)
 	} else {
@@ -119,7 +119,7 @@ func (m *Model) seat(to desk.SeatID) tea.Cmd {
 		return nil
 	}
 	cmd := m.settle()
-	m.step = m.draft.Step()
+	m.step = m.draft.Stand()
 	if m.d.Switch(to) {
 		m.sit()
 		m.d.Say(text.SeatNow, m.d.Client())
@@ -138,7 +138,7 @@ func (m *Model) stepOf(id desk.SeatID) (at, of int) {
 		return m.draft.Step(), len(m.d.Sheet().Steps)
 	}
 	of = len(m.d.SheetOf(m.d.JobOf(id)).Steps)
-	return min(b.step, of), of
+	return min(max(b.step, 1), of), of
 }
 
 // Offer lays the question about rescued work over the first screen.

@@ -95,8 +95,13 @@ func samePath(a, b string) bool {
 	return errX == nil && errY == nil && os.SameFile(x, y)
 }
 
-// slowFrames is how often at most a screen is sent over a line.
-const slowFrames = 30
+// How often a second a screen is sent at most: over a line, and else. The first
+// paint and the answer to a key both wait for the next of these moments, and
+// between them nothing is drawn.
+const (
+	slowFrames = 30
+	fastFrames = 120
+)
 
 func programOptions(o Options) []tea.ProgramOption {
 	opts := []tea.ProgramOption{tea.WithAltScreen(), tea.WithoutSignalHandler()}
@@ -114,9 +119,9 @@ func programOptions(o Options) []tea.ProgramOption {
 		opts = append(opts, tea.WithMouseCellMotion())
 	}
 	if o.Env("SSH_CONNECTION") != "" {
-		opts = append(opts, tea.WithFPS(slowFrames))
+		return append(opts, tea.WithFPS(slowFrames))
 	}
-	return opts
+	return append(opts, tea.WithFPS(fastFrames))
 }
 
 // patience is how long after a signal the screen may take to end in order.

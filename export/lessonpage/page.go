@@ -9,6 +9,7 @@ import (
 	"io"
 	"regexp"
 	"strings"
+	"sync"
 	"unicode"
 
 	"chalkfold/export/leaflet"
@@ -74,10 +75,10 @@ func words(s string) string {
 }
 
 // mixed is a whole number with a fraction; the two stay on one line.
-var mixed = regexp.MustCompile(`(\d) (\d+/\d)`)
+var mixed = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(\d) (\d+/\d)`) })
 
 // sentence is a text whose numbers do not break.
-func sentence(s string) string { return mixed.ReplaceAllString(words(s), "$1\u00a0$2") }
+func sentence(s string) string { return mixed().ReplaceAllString(words(s), "$1\u00a0$2") }
 
 var methodWords = map[string]string{pattern.Measured: "from measurements", pattern.Direct: "by direct measure", pattern.Thumb: "by the rule of thumb"}
 

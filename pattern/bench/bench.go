@@ -105,7 +105,7 @@ func (b *bench) waits(s *Step) measure.Sentence {
 	}
 	for _, name := range uses {
 		if b.find(name) < 0 {
-			return measure.Tell("waits for an earlier step: " + strings.NewReplacer(".", ", ", "_", " ").Replace(name))
+			return measure.Tell("waits for an earlier step: " + strings.ReplaceAll(strings.ReplaceAll(name, ".", ", "), "_", " "))
 		}
 	}
 	return measure.Sentence{}

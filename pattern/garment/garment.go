@@ -1,7 +1,9 @@
 package garment
 
 import (
+	"maps"
 	"slices"
+	"sync"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -10,11 +12,12 @@ import (
 )
 
 // Garment is one garment: its choices, and for each method what it needs and
-// how it is drafted.
+// how it is drafted. What stands behind it is put together when it is first
+// asked for: a program that drafts a skirt never builds the dress.
 type Garment struct {
 	ID, Title, Says string
-	Choices         []pattern.Choice
-	Methods         map[string]Method
+	Choices         func() []pattern.Choice
+	ways            map[string]func() Method
 }
 
 // Method is one way to draft a garment.
@@ -27,47 +30,66 @@ type Method struct {
 	Finish func(*pattern.Sheet)
 }
 
+// Methods lists the ways in which a garment can be drafted, by name.
+func (g Garment) Methods() []string { return slices.Sorted(maps.Keys(g.ways)) }
+
+// Method returns one way to draft a garment.
+func (g Garment) Method(name string) (Method, bool) {
+	way, ok := g.ways[name]
+	if !ok {
+		return Method{}, false
+	}
+	return way(), true
+}
+
 // All lists every garment.
 func All() []Garment { return garments }
 
 var (
-	byMeasure = Method{Needs: measuredNeeds, Further: styleNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured}
-	asBlock   = Method{Needs: directNeeds, Further: styleNeeds, Steps: withRules(netSteps(byDirect()), allDirectRules(), otherMeasured), Finish: finishMeasured}
-	byThumb   = Method{Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb}
+	byMeasure = sync.OnceValue(func() Method {
+		return Method{Needs: measuredNeeds, Further: styleNeeds, Steps: withRules(measuredSteps(), measuredRules, otherMeasured), Finish: finishMeasured}
+	})
+	asBlock = sync.OnceValue(func() Method {
+		return Method{Needs: directNeeds, Further: styleNeeds, Steps: withRules(netSteps(byDirect()), allDirectRules(), otherMeasured), Finish: finishMeasured}
+	})
+	byThumb = sync.OnceValue(func() Method {
+		return Method{Needs: thumbNeeds, Steps: withRules(thumbSteps(), thumbRules, otherThumb), Finish: finishThumb}
+	})
+	skirtAlone = sync.OnceValue(func() Method {
+		return Method{Needs: skirtNeeds, Steps: withRules(skirtSteps(), skirtRules, otherMeasured), Finish: finishSkirt}
+	})
 )
 
 var garments = []Garment{
 	{
 		ID: pattern.Dress, Title: "Dress",
 		Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
-		Choices: detail.DressChoices(),
-		Methods: map[string]Method{pattern.Measured: byMeasure, pattern.Direct: asBlock, pattern.Thumb: byThumb},
+		Choices: sync.OnceValue(detail.DressChoices),
+		ways:    map[string]func() Method{pattern.Measured: byMeasure, pattern.Direct: asBlock, pattern.Thumb: byThumb},
 	},
 	{
 		ID: pattern.Top, Title: "Top",
 		Says:    "A sleeveless top to just below the hip: the dress's own bodice, zip behind, faced neck and armholes.",
-		Choices: detail.TopChoices(),
-		Methods: map[string]Method{pattern.Measured: byMeasure, pattern.Direct: asBlock},
+		Choices: sync.OnceValue(detail.TopChoices),
+		ways:    map[string]func() Method{pattern.Measured: byMeasure, pattern.Direct: asBlock},
 	},
 	{
 		ID: pattern.Shift, Title: "Shift",
 		Says:    "A loose sleeveless dress that is pulled on: a slit in the neck, front and back on the fold, straight from the hip.",
-		Choices: detail.ShiftChoices(),
-		Methods: map[string]Method{pattern.Measured: byMeasure},
+		Choices: sync.OnceValue(detail.ShiftChoices),
+		ways:    map[string]func() Method{pattern.Measured: byMeasure},
 	},
 	{
 		ID: pattern.Tunic, Title: "Tunic",
 		Says:    "A half-loose sleeveless tunic to above the knee, pulled on by a slit in the neck, open in the sides below the hip.",
-		Choices: detail.TunicChoices(),
-		Methods: map[string]Method{pattern.Measured: byMeasure},
+		Choices: sync.OnceValue(detail.TunicChoices),
+		ways:    map[string]func() Method{pattern.Measured: byMeasure},
 	},
 	{
 		ID: pattern.Skirt, Title: "Skirt",
 		Says:    "A skirt on its own: front on the fold, back a pair with a zip, darts at the waist, a facing or a band, an opening at the hem.",
-		Choices: detail.SkirtChoices(),
-		Methods: map[string]Method{
-			pattern.Measured: {Needs: skirtNeeds, Steps: withRules(skirtSteps(), skirtRules, otherMeasured), Finish: finishSkirt},
-		},
+		Choices: sync.OnceValue(detail.SkirtChoices),
+		ways:    map[string]func() Method{pattern.Measured: skirtAlone},
 	},
 }
 

@@ -18,10 +18,12 @@ import (
 func TestStepsAreWhole(t *testing.T) {
 	for _, g := range garment.All() {
 		choices := map[pattern.ChoiceID]bool{}
-		for _, c := range g.Choices {
+		for _, c := range g.Choices() {
 			choices[c.ID] = true
 		}
-		for method, m := range g.Methods {
+		for _, method := range g.Methods() {
+			m, ok := g.Method(method)
+			require.True(t, ok)
 			require.NotEmpty(t, m.Needs, method)
 			seen := map[string][]bench.Step{}
 			for _, s := range m.Steps {

@@ -26,7 +26,7 @@ func Garments() []GarmentInfo {
 // nil for a garment that there is not.
 func Choices(id string) []pattern.Choice {
 	if g, ok := find(id); ok {
-		return g.Choices
+		return g.Choices()
 	}
 	return nil
 }
@@ -48,7 +48,8 @@ func Needs(id, method string) []measure.ID {
 	if !ok {
 		return nil
 	}
-	return g.Methods[method].Needs
+	m, _ := g.Method(method)
+	return m.Needs
 }
 
 // NeedsOf lists the measurements that the draft of a style reads, in taking
@@ -58,9 +59,9 @@ func NeedsOf(s pattern.Style) []measure.ID {
 	if !ok {
 		return nil
 	}
-	m, ok := g.Methods[s.Method()]
+	m, ok := g.Method(s.Method())
 	if !ok {
-		m = g.Methods[pattern.Measured] // as it is drafted
+		m, _ = g.Method(pattern.Measured) // as it is drafted
 	}
 	return m.NeedsOf(s)
 }
@@ -84,10 +85,10 @@ func Draft(job pattern.Job) *pattern.Sheet {
 		g, _ = find(pattern.Dress)
 	}
 	name := job.Style.Method()
-	m, ok := g.Methods[name]
+	m, ok := g.Method(name)
 	if !ok {
 		name = pattern.Measured
-		m = g.Methods[name]
+		m, _ = g.Method(name)
 	}
 	s := drawn(job, g, m, name)
 	s.Notes = notes(s)
@@ -103,7 +104,7 @@ func Draft(job pattern.Job) *pattern.Sheet {
 func drawn(job pattern.Job, g garment.Garment, m garment.Method, name string) *pattern.Sheet {
 	s := &pattern.Sheet{Known: pattern.Known{Job: job, Garment: g.ID, Method: name}}
 	s.Figures, s.Missing = figures(job, m.NeedsOf(job.Style), name)
-	s.Settings = settings(s.Known, g.Choices)
+	s.Settings = settings(s.Known, g.Choices())
 	res := bench.Run(s.Known, m.Steps)
 	s.Steps, s.Marks, s.Refused = res.Steps, res.Marks, res.Refused
 	m.Finish(s)
@@ -197,8 +198,9 @@ func measuredDepth(s *pattern.Sheet, g garment.Garment) measure.Length {
 		return s.Known.Length("armhole_depth")
 	}
 	k := pattern.Known{Job: s.Job, Garment: s.Garment, Method: pattern.Measured}
-	k.Figures, _ = figures(s.Job, g.Methods[pattern.Measured].NeedsOf(s.Job.Style), pattern.Measured)
-	k.Settings = settings(k, g.Choices)
+	m, _ := g.Method(pattern.Measured)
+	k.Figures, _ = figures(s.Job, m.NeedsOf(s.Job.Style), pattern.Measured)
+	k.Settings = settings(k, g.Choices())
 	if set, ok := k.Setting("armhole_depth"); ok && set.Known() {
 		return set.Value.Length
 	}

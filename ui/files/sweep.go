@@ -9,6 +9,7 @@ import (
 	"regexp"
 	"runtime"
 	"strconv"
+	"sync"
 	"syscall"
 	"time"
 )
@@ -17,7 +18,7 @@ import (
 // writes it: .NAME.MACHINE-PROCESS.CHANCE.part
 const partEnd = ".part"
 
-var partName = regexp.MustCompile(`^\..*\.([0-9a-f]{8})-([0-9]+)\.[0-9a-f]{8}\.part$`)
+var partName = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^\..*\.([0-9a-f]{8})-([0-9]+)\.[0-9a-f]{8}\.part$`) })
 
 // left is how old a piece of another machine must be before it counts as left:
 // nobody here can see whether that process runs.
@@ -43,7 +44,7 @@ func Sweep(folder string) {
 		return
 	}
 	for _, f := range list {
-		m := partName.FindStringSubmatch(f.Name())
+		m := partName().FindStringSubmatch(f.Name())
 		if m == nil || !f.Type().IsRegular() {
 			continue
 		}

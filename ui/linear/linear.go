@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+	"sync"
 	"time"
 	"unicode"
 
@@ -236,13 +237,13 @@ func (r *room) tell(words string) {
 }
 
 // inLength is a blank that stands in a length: "6 5/8 in" is not parted.
-var inLength = regexp.MustCompile(`(\d) (\d+/\d+|x \d+|in\b|cm\b|mm\b|yd\b)`)
+var inLength = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(\d) (\d+/\d+|x \d+|in\b|cm\b|mm\b|yd\b)`) })
 
 // wrapped breaks a sentence between words, never in a length.
 func wrapped(one string) []string {
 	const held = "\u00a0"
 	for range 2 { // a number with a fraction and a unit has two blanks
-		one = inLength.ReplaceAllString(one, "$1"+held+"$2")
+		one = inLength().ReplaceAllString(one, "$1"+held+"$2")
 	}
 	lines := desk.Wrap(one, width)
 	for i, l := range lines {

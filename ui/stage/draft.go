@@ -56,6 +56,10 @@ func (s *Draft) Visit() { s.step = s.at() }
 // Step is the step shown, for the list of steps and the projector.
 func (s *Draft) Step() int { return s.at() }
 
+// Stand is the step she went to, however many there are now: it asks for no
+// draft.
+func (s *Draft) Stand() int { return max(s.step, 1) }
+
 // GoTo shows a step.
 func (s *Draft) GoTo(n int) {
 	if n != s.step {
