@@ -1,8 +1,6 @@
 package ui
 
 import (
-	"strings"
-
 	"chalkfold/ui/desk"
 	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
@@ -30,20 +28,27 @@ func (m *Model) View() (frame string) {
 			}
 		}
 	}()
-	lines := m.lines()
-	t := m.d.Settings.Theme
-	var b strings.Builder
-	for i := 0; i < m.rows; i++ {
+	var b []byte
+	for i, line := range m.painted() {
 		if i > 0 {
-			b.WriteByte('\n')
+			b = append(b, '\n')
 		}
+		b = theme.Thrift(b, line)
+	}
+	return string(b)
+}
+
+// painted are the lines of the window, each in full.
+func (m *Model) painted() []string {
+	lines, out := m.lines(), make([]string, m.rows)
+	for i := range out {
 		line := ""
 		if i < len(lines) {
 			line = lines[i]
 		}
-		b.WriteString(t.Fill(line, m.cols))
+		out[i] = m.d.Settings.Theme.Fill(line, m.cols)
 	}
-	return b.String()
+	return out
 }
 
 func (m *Model) lines() []string {

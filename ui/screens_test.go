@@ -198,7 +198,7 @@ func (s screen) grid(t testing.TB) string {
 	add("", ".")
 	add("\x1b[0m", ".")
 	var out []string
-	for _, line := range strings.Split(s.m.View(), "\n") {
+	for _, line := range s.m.painted() {
 		var b strings.Builder
 		on := ""
 		for line != "" {

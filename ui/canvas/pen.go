@@ -34,7 +34,7 @@ type Palette [NumPens]string
 func blankLook(sgr string) (back string, marked bool) {
 	sgr = strings.TrimSuffix(strings.TrimPrefix(sgr, "\x1b["), "m")
 	for sgr != "" {
-		n := codeLength(sgr)
+		n := CodeLength(sgr)
 		switch code := sgr[:n]; {
 		case code == "4" || code == "7" || code == "9":
 			marked = true
@@ -46,9 +46,9 @@ func blankLook(sgr string) (back string, marked bool) {
 	return back, marked
 }
 
-// codeLength is the length of the code that the list begins with: 38 and 48
-// take the numbers of their colour with them.
-func codeLength(codes string) int {
+// CodeLength is the length of the code that a list of SGR codes ("0;38;5;12;1")
+// begins with: 38 and 48 take the numbers of their colour with them.
+func CodeLength(codes string) int {
 	parts := 1
 	switch {
 	case strings.HasPrefix(codes, "38;5;"), strings.HasPrefix(codes, "48;5;"):
