@@ -185,10 +185,7 @@ func drawTurn(p *bench.Pen, place, do string) {
 		return
 	}
 	t := b.Turn(place)
-	wide := measure.Length(t.Fixed.Dist(t.Moved))
-	p.Sum(measure.Of("width", wide))
-	p.Do(do, wide)
-	p.Rule("{} degrees at the bust point, here as at the side: the width grows with the distance.", rule.Degrees(b.Angle()))
+	p.Do(do, turnSum(p, place, b, t))
 	keep := func(name string, was geom.Path) {
 		p.Draw(name+"_closed", was, pattern.RoleGuide)
 	}
@@ -236,6 +233,25 @@ func drawTurn(p *bench.Pen, place, do string) {
 	if place != detail.ArmholeDart {
 		p.Point("armhole_mid_turned", t.Part.Apply(p.At("front.armhole_mid")))
 	}
+}
+
+// turnSum is how wide a turned dart opens. Its angle at the bust point is what
+// it was, so its width is a chord: the distance of the edge, times twice the
+// sine of half the angle.
+func turnSum(p *bench.Pen, place string, b detail.Bust, t detail.Turned) measure.Length {
+	angle, tip := b.Angle(), p.K.Length("dart_tip_back")
+	chord := func(angle float64) float64 { return 2 * math.Sin(angle/2) }
+	far := measure.Drawn("bust point to the edge", measure.Length(b.Point.Dist(t.Fixed)))
+	if place == detail.SplitDart {
+		p.Slip(far.Times(chord(angle)), "That is the whole dart. The side keeps its share.")
+		angle *= b.Share
+		p.Rule("{} of {} degrees at the bust point: the side keeps the rest. The width is the distance of the edge, times twice the sine of half the angle.", rule.Degrees(angle), rule.Degrees(b.Angle()))
+	} else {
+		p.Rule("{} degrees at the bust point, here as at the side. The width is the distance of the edge, times twice the sine of half the angle.", rule.Degrees(angle))
+	}
+	p.Slip(measure.Drawn("width in the side", measure.Length(b.Upper.Dist(b.Lower))), "That is the width in the side. The angle stays; the width goes with the distance of the edge.")
+	p.Slip(far.Minus(measure.Of("tip", tip)).Times(chord(angle)), "That is counted from the tip. The dart turns about the bust point.")
+	return p.Sum(far.Times(chord(angle)))
 }
 
 // leastSplit is the least shoulder that a dart may divide (ours).

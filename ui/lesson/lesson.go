@@ -38,7 +38,8 @@ type What int8
 
 // A step of the draft; a measurement with how it is taken; a choice; a check
 // with its finding; a value to move; the two methods side by side; a fault on
-// purpose; something to write or print.
+// purpose; something to write or print; words of her own; the bust dart turned
+// to a place.
 const (
 	OfStep What = iota
 	OfMeasurement
@@ -49,10 +50,12 @@ const (
 	OfFault
 	OfOutput
 	OfNotes
+	OfTurn
 )
 
 // Show names what a page shows: the id of a step, a measurement, a choice, a
-// check, a fault, a format; the other method of a comparison.
+// check, a fault, a format; the other method of a comparison; the place of a
+// dart.
 type Show struct {
 	What What
 	ID   string
@@ -60,7 +63,7 @@ type Show struct {
 
 // All is the course, in its order.
 func All() []Lesson {
-	return []Lesson{tape(), back(), front(), longer(), methods(), facings(), trueing(), hem(), cloth(), fitting()}
+	return []Lesson{tape(), back(), front(), longer(), methods(), facings(), trueing(), hem(), cloth(), fitting(), dart()}
 }
 
 // Find returns a lesson by its id.
@@ -83,7 +86,9 @@ func (l Lesson) Job(job pattern.Job) pattern.Job {
 
 // Waits says what a lesson waits for on this sheet; empty where it can begin.
 func (l Lesson) Waits(sheet *pattern.Sheet) measure.Sentence {
+	turns := false
 	for _, p := range l.Pages {
+		turns = turns || p.Show.What == OfTurn
 		if p.Show.What != OfStep {
 			continue
 		}
@@ -92,6 +97,9 @@ func (l Lesson) Waits(sheet *pattern.Sheet) measure.Sentence {
 				return measure.Tell("{}: {}", st.Title, st.Waits)
 			}
 		}
+	}
+	if turns {
+		return turnWaits(sheet)
 	}
 	return measure.Sentence{}
 }
@@ -136,6 +144,8 @@ func (p Page) Question(sheet *pattern.Sheet) (Question, bool) {
 		return Question{Kind: Sentence, Asks: p.own, Pick: p.pick, Title: "the words above"}, true
 	case p.Show.What == OfStep:
 		return AskFor(sheet, p.Show.ID, p.kind)
+	case p.Show.What == OfTurn:
+		return AskFor(workroom.Draft(Turned(sheet.Job, p.Show.ID)), TurnStep, p.kind)
 	case p.Show.What == OfMeasurement:
 		return askSlip(measure.ID(p.Show.ID))
 	case p.Show.What == OfFault:
@@ -236,6 +246,8 @@ func (s Show) There(sheet *pattern.Sheet) bool {
 	case OfFault:
 		_, ok := FindFault(s.ID)
 		return ok
+	case OfTurn:
+		return TurnOf(sheet.Job, s.ID, workroom.Draft).Drawn
 	}
 	return s.ID != ""
 }
@@ -285,4 +297,6 @@ func moved(id string) Show   { return Show{OfWhatIf, id} }
 func fault(id string) Show   { return Show{OfFault, id} }
 func output(id string) Show  { return Show{OfOutput, id} }
 func compare(id string) Show { return Show{OfCompare, id} }
+func choice(id string) Show  { return Show{OfChoice, id} }
+func turn(place string) Show { return Show{OfTurn, place} }
 func notes(id string) Show   { return Show{OfNotes, id} }

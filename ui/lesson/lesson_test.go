@@ -1,6 +1,7 @@
 package lesson_test
 
 import (
+	"math"
 	"regexp"
 	"strings"
 	"testing"
@@ -28,7 +29,7 @@ func TestTheCourse(t *testing.T) {
 		require.GreaterOrEqual(t, len(l.Pages), 8, l.ID)
 		require.LessOrEqual(t, len(l.Pages), 14, "%s: one sitting", l.ID)
 	}
-	require.Equal(t, []string{"tape", "back", "front", "longer", "methods", "facings", "truing", "hem", "cloth", "fitting"}, ids)
+	require.Equal(t, []string{"tape", "back", "front", "longer", "methods", "facings", "truing", "hem", "cloth", "fitting", "dart"}, ids)
 	_, ok := lesson.Find("sleeve")
 	require.False(t, ok)
 }
@@ -221,4 +222,50 @@ func TestWhatIf(t *testing.T) {
 		moved, _ := lesson.WhatIf(job, id, measure.Inch/4)
 		require.NotEqual(t, job, moved, id)
 	}
+}
+
+// A dart turns to every place that the choice has: the angle stays, the width
+// goes with the distance, and the lesson shows each place.
+func TestTheDartGoesRound(t *testing.T) {
+	l, ok := lesson.Find("dart")
+	require.True(t, ok)
+	shown := map[string]bool{}
+	for _, p := range l.Pages {
+		if p.Show.What == lesson.OfTurn {
+			shown[p.Show.ID] = true
+		}
+	}
+	choice, ok := workroom.FindChoice(pattern.Dress, "bust_dart")
+	require.True(t, ok)
+	for _, b := range bodies(t) {
+		job := l.Job(b.job)
+		side := lesson.TurnOf(job, "side", workroom.Draft)
+		require.True(t, side.Drawn, b.name)
+		for _, o := range choice.Options {
+			require.True(t, shown[o.Value], "no page turns the dart to %s", o.Value)
+			turn := lesson.TurnOf(job, o.Value, workroom.Draft)
+			require.True(t, turn.Drawn && turn.Sheet.Complete, "%s, %s", b.name, o.Value)
+			require.Equal(t, o.Title, turn.Title)
+			want := side.Degrees
+			if o.Value == "side_and_waist" {
+				want /= 2
+			}
+			require.InDelta(t, want, turn.Degrees, 0.1, "%s, %s", b.name, o.Value)
+			require.InDelta(t, 2*turn.Far.MM()*math.Sin(turn.Degrees*math.Pi/360), turn.Wide.MM(), 0.05, "%s, %s", b.name, o.Value)
+			d, _ := turn.Sheet.Piece(pattern.Front)
+			require.NotEmpty(t, d.Darts)
+		}
+	}
+}
+
+// Without a dart there is none to turn, and a skirt has none.
+func TestTheDartWaits(t *testing.T) {
+	l, _ := lesson.Find("dart")
+	flat := p36(t, pattern.Measured).Job.WithBody(measure.SideNeckToWaist, 16*measure.Inch)
+	require.Contains(t, l.Waits(workroom.Draft(flat)).In(measure.In), "dart")
+	skirt := p36(t, pattern.Measured).Job.WithStyle("garment", pattern.PickValue("skirt"))
+	require.Equal(t, "it has no bust dart", l.Waits(workroom.Draft(skirt)).In(measure.In))
+	require.Contains(t, l.Waits(workroom.Draft(pattern.Job{})).In(measure.In), "waits for")
+	princess := p36(t, pattern.Measured).Job.WithStyle("panel_seam", pattern.PickValue("shoulder"))
+	require.True(t, lesson.TurnOf(princess, "neck", workroom.Draft).Drawn, "a seam that takes the dart is left out")
 }

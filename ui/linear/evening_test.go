@@ -1,6 +1,7 @@
 package linear
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -12,6 +13,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/testdata/golden"
+	"chalkfold/ui/lesson"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 )
@@ -135,11 +137,9 @@ func TestADressmakersEvening(t *testing.T) {
 // going past, with no line that is too wide.
 func TestEveryLessonInPlainMode(t *testing.T) {
 	home(t)
-	for n := 1; n <= 10; n++ {
-		lines := []string{"lesson " + string(rune('0'+n%10))}
-		if n == 10 {
-			lines[0] = "lesson 10"
-		}
+	for i := range lesson.All() {
+		n := i + 1
+		lines := []string{fmt.Sprintf("lesson %d", n)}
 		for range 16 {
 			lines = append(lines, "hint", "say", "next", "next")
 		}

@@ -51,7 +51,7 @@ func (r *room) toPage() {
 				break
 			}
 		}
-	case lesson.OfWhatIf, lesson.OfCompare, lesson.OfOutput, lesson.OfNotes:
+	case lesson.OfWhatIf, lesson.OfCompare, lesson.OfOutput, lesson.OfNotes, lesson.OfTurn:
 	}
 	_, r.page.asks = p.Question(r.d.Sheet())
 	r.tellPage("", false)
@@ -71,7 +71,7 @@ func (r *room) stageOf(s lesson.Show) desk.StageID {
 			return desk.Lay
 		}
 		return desk.Cut
-	case lesson.OfStep, lesson.OfWhatIf, lesson.OfCompare, lesson.OfNotes:
+	case lesson.OfStep, lesson.OfWhatIf, lesson.OfCompare, lesson.OfNotes, lesson.OfTurn:
 	}
 	return desk.Draft
 }
@@ -137,6 +137,12 @@ func (r *room) tellAround(p lesson.Page, q lesson.Question) {
 		if r.page.spoilt != nil {
 			r.spoiltSays(r.d.Sheet(), r.page.spoilt)
 		}
+	case lesson.OfTurn:
+		if len(p.OwnWords()) > 0 {
+			r.tellTurn(p.Show.ID)
+			return
+		}
+		r.sayTurn(lesson.TurnOf(r.d.Drafted(), "side", r.d.SheetOf))
 	case lesson.OfCompare:
 		r.say(text.HearPageFirst)
 	case lesson.OfCheck:
@@ -184,6 +190,9 @@ func (r *room) tellShown(p lesson.Page) {
 		r.tryOn(p.Show.ID)
 	case lesson.OfCompare:
 		r.sayMethods(p.Show.ID)
+	case lesson.OfTurn:
+		r.tellTurn(p.Show.ID)
+		r.keepTurn(p.Show.ID)
 	case lesson.OfFault:
 		if f, ok := lesson.FindFault(p.Show.ID); ok && r.page.spoilt != nil {
 			r.tellFault(f, r.page.spoilt)
@@ -199,6 +208,60 @@ func (r *room) tellShown(p lesson.Page) {
 	case lesson.OfNotes:
 		r.askNotes()
 	}
+}
+
+// tellTurn tells the dart in a place and in the side; sayTurn in a place alone.
+func (r *room) tellTurn(place string) {
+	t := lesson.TurnOf(r.d.Drafted(), place, r.d.SheetOf)
+	if !t.Drawn {
+		for _, x := range t.Sheet.Refused {
+			r.tell(sentence(capital(r.d.Words.Pass(x.Says.In(r.d.Unit())))))
+		}
+		return
+	}
+	r.sayTurn(t)
+	if place != "side" {
+		r.sayTurn(lesson.TurnOf(r.d.Drafted(), "side", r.d.SheetOf))
+	}
+}
+
+func (r *room) sayTurn(t lesson.Turn) {
+	u := r.d.Unit()
+	r.say(text.TurnSays, r.d.Words.Pass(t.Title), u.Say(t.Wide), u.Say(t.Far), strconv.FormatFloat(t.Degrees, 'f', 1, 64))
+}
+
+// whyTurn tells why a dart lies there, and the rule of its width.
+func (r *room) whyTurn(place string) {
+	t := lesson.TurnOf(r.d.Drafted(), place, r.d.SheetOf)
+	id := lesson.TurnStep
+	if place == "side" {
+		id = "front.dart_legs"
+	}
+	for i := range t.Sheet.Steps {
+		if s := &t.Sheet.Steps[i]; s.ID == id {
+			r.part(text.HearWhy, s.Why)
+			if !s.Rule.IsEmpty() {
+				r.tell(sentence(r.d.Words.Pass(s.Rule.In(r.d.Unit()))))
+			}
+		}
+	}
+}
+
+// keepTurn keeps the dart where a page shows it, at the word keep.
+func (r *room) keepTurn(place string) {
+	t := lesson.TurnOf(r.d.Drafted(), place, r.d.SheetOf)
+	if !t.Drawn {
+		return
+	}
+	r.say(text.HearTurnHow)
+	r.open = &question{prompt: "dart", hear: func(line string) bool {
+		if !begins("keep", line) {
+			return false
+		}
+		r.change(lesson.Turned(r.d.Job(), place), r.d.Words.Say(text.TurnKept, lower(r.d.Words.Pass(t.Title))))
+		r.say(text.HearPageNext)
+		return true
+	}}
 }
 
 // tellCheck tells what a check finds.
@@ -330,6 +393,8 @@ func (r *room) whyPage() {
 			return
 		}
 		r.say(text.LinearNothing, "why")
+	case lesson.OfTurn:
+		r.whyTurn(p.Show.ID)
 	case lesson.OfCheck, lesson.OfWhatIf, lesson.OfCompare, lesson.OfFault, lesson.OfNotes:
 		r.say(text.LinearNothing, "why")
 	}
@@ -342,7 +407,7 @@ func (r *room) wherePage(name string) {
 		r.whereMeasure(name)
 	case lesson.OfCheck:
 		r.whereTrue(name)
-	case lesson.OfStep, lesson.OfChoice, lesson.OfWhatIf, lesson.OfCompare, lesson.OfFault, lesson.OfOutput, lesson.OfNotes:
+	case lesson.OfStep, lesson.OfChoice, lesson.OfWhatIf, lesson.OfCompare, lesson.OfFault, lesson.OfOutput, lesson.OfNotes, lesson.OfTurn:
 		if r.page.asks && p.Show.What == lesson.OfStep && name == "" {
 			r.hintPage()
 			return
@@ -369,7 +434,7 @@ func (r *room) namedPage(line string) bool {
 		return !r.page.asks && r.namedMeasure(line)
 	case lesson.OfChoice:
 		return !r.page.asks && r.namedStyle(line)
-	case lesson.OfStep, lesson.OfCheck, lesson.OfWhatIf, lesson.OfCompare, lesson.OfFault, lesson.OfOutput, lesson.OfNotes:
+	case lesson.OfStep, lesson.OfCheck, lesson.OfWhatIf, lesson.OfCompare, lesson.OfFault, lesson.OfOutput, lesson.OfNotes, lesson.OfTurn:
 	}
 	return false
 }

@@ -63,7 +63,7 @@ func (r *room) options(c pattern.Choice) string {
 	for _, o := range c.Options {
 		titles = append(titles, r.d.Words.Pass(o.Title))
 	}
-	return either(titles)
+	return anyOf(titles)
 }
 
 func (r *room) tellChoice() {

@@ -254,6 +254,11 @@ func either(names []string) string {
 	if len(names) > 6 {
 		names = append(names[:5:5], "...")
 	}
+	return anyOf(names)
+}
+
+// anyOf joins names, all of them.
+func anyOf(names []string) string {
 	if n := len(names); n > 1 {
 		return strings.Join(names[:n-1], ", ") + " or " + names[n-1]
 	}

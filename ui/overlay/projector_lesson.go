@@ -152,6 +152,15 @@ func (p *Projector) pageScene(l lesson.Lesson, page lesson.Page, rows int) view.
 		if p.sit.asked && len(page.OwnWords()) == 0 || l.Veils(p.sit.page) {
 			s.Step = max(st.Number-1, 1)
 		}
+	case lesson.OfTurn:
+		t := p.turned(page)
+		s.Sheet, s.Piece = t.Sheet, pattern.Front
+		switch {
+		case p.sit.asked && len(page.OwnWords()) == 0:
+			s.Sheet = t.Side
+		case t.Place != "side" && t.Drawn:
+			s.Old = t.Side
+		}
 	case lesson.OfCompare:
 		s.Old = p.d.SheetOf(p.d.Job().WithStyle(pattern.Method, pattern.PickValue(page.Show.ID)))
 	case lesson.OfFault:
@@ -168,6 +177,19 @@ func (p *Projector) pageScene(l lesson.Lesson, page lesson.Page, rows int) view.
 	case lesson.OfMeasurement, lesson.OfChoice, lesson.OfWhatIf, lesson.OfOutput, lesson.OfNotes:
 	}
 	return s
+}
+
+// turned is the dart as a page turns it; turnedTo in any place.
+func (p *Projector) turned(page lesson.Page) lesson.Turn { return p.turnedTo(page.Show.ID) }
+
+func (p *Projector) turnedTo(place string) lesson.Turn {
+	return lesson.TurnOf(p.d.Drafted(), place, p.d.SheetOf)
+}
+
+// turnSays is a dart in a place, in numbers.
+func turnSays(d *desk.Desk, t lesson.Turn) string {
+	u := d.Unit()
+	return d.Tell(text.TurnSays, d.Trade(t.Title), u.Say(t.Wide), u.Say(t.Far), strconv.FormatFloat(t.Degrees, 'f', 1, 64))
 }
 
 // leastCloth is how many rows of the table stay, however much is said.
@@ -224,6 +246,8 @@ func (p *Projector) pageTitle(page lesson.Page) string {
 		}
 	case lesson.OfFault:
 		return d.Tell(text.FaultHead)
+	case lesson.OfTurn:
+		return d.Trade(p.turned(page).Title)
 	case lesson.OfCompare:
 		return d.Tell(text.CompareTitle)
 	case lesson.OfOutput:
@@ -261,6 +285,9 @@ func (p *Projector) pageBody(l lesson.Lesson, page lesson.Page, cols int) []stri
 		if why := q.Because(); !why.IsEmpty() {
 			add(theme.Text, d.Trade(why.In(u)))
 		}
+		if page.Show.What == lesson.OfTurn {
+			p.pageShown(l, page, add)
+		}
 		if _, bad, ok := p.spoilt(page); ok {
 			if f, found := worstOf(bad, q.Check); found {
 				add(theme.Text, d.Trade(f.Title)+": "+d.Trade(f.Says.In(u)))
@@ -286,6 +313,18 @@ func (p *Projector) pageShown(l lesson.Lesson, page lesson.Page, add func(theme.
 		}
 	case lesson.OfWhatIf:
 		add(theme.Muted, d.Tell(text.ProjectorTry))
+	case lesson.OfTurn:
+		t := p.turned(page)
+		if !t.Drawn {
+			for _, r := range t.Sheet.Refused {
+				add(theme.Warn, capital(d.Trade(r.Says.In(u)))+".")
+			}
+			return
+		}
+		add(theme.Text, turnSays(d, t))
+		if t.Place != "side" {
+			add(theme.Muted, turnSays(d, p.turnedTo("side")))
+		}
 	case lesson.OfCompare:
 		other := text.CompareThumb
 		if page.Show.ID == pattern.Direct {

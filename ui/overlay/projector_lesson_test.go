@@ -127,3 +127,17 @@ func TestTheCrossHairOnTheProjector(t *testing.T) {
 	}
 	t.Fatal("the tip was not reached")
 }
+
+// The projector turns the dart: the width is not drawn before the answer, then
+// it lies over the dart in the side.
+func TestADartGoesRoundBeforeTheClass(t *testing.T) {
+	_, p := onLesson(t, "dart", 4)
+	require.NotContains(t, shown(p, 64, 20), "1 5/8")
+	require.Nil(t, p.scene(14).Old)
+	p.Do("show-next")
+	view := shown(p, 64, 20)
+	require.Contains(t, view, "= 1 5/8 in")
+	require.Contains(t, view, "9.5 degrees")
+	require.Equal(t, "side", p.scene(14).Old.Pick("bust_dart"))
+	require.Equal(t, "shoulder", p.scene(14).Sheet.Pick("bust_dart"))
+}

@@ -22,6 +22,13 @@ func capital(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
+func lower(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToLower(s[:1]) + s[1:]
+}
+
 // other is the unit that a number may have been meant in.
 func other(u measure.Unit) measure.Unit {
 	if u == measure.In {

@@ -113,6 +113,9 @@ func (s *Draft) Actions() []desk.Offer {
 			table[i].Quiet = true
 		}
 	}
+	if t, ok := s.turned(); ok && t.Drawn {
+		out = append([]desk.Offer{{ID: keys.Accept, Title: s.d.Tell(text.TurnKeep)}}, out...)
+	}
 	try := quiet("what-if")
 	if len(s.d.Sheet().Figures) == 0 {
 		try.WhyNot = s.d.Tell(text.WhatIfNothing, waits(s.d, s.d.Sheet()))
@@ -142,6 +145,8 @@ func (s *Draft) Do(id keys.ID) desk.Ask {
 		}
 		s.GoTo(s.at() - 1)
 		return desk.Ask{}
+	case keys.Accept:
+		return s.turnKeep()
 	case "step-first":
 		s.GoTo(1)
 	case "step-last":
@@ -240,6 +245,16 @@ func (s *Draft) scene(r desk.Rect) view.Scene {
 		}
 		return s.tryScene(piece)
 	}
+	if t, ok := s.turned(); ok {
+		out.Sheet, out.Step, out.Piece = t.Sheet, 0, pattern.Front
+		switch {
+		case s.ask.open && len(s.class.page.OwnWords()) == 0: // how wide it opens is what is asked
+			out.Sheet = t.Side
+		case t.Place != "side" && t.Drawn:
+			out.Old = t.Side
+		}
+		return out
+	}
 	if old, _ := s.other(); old != nil {
 		out.Old, out.Step = old, 0
 		if r.Rows < bothRows {
@@ -279,6 +294,9 @@ func (s *Draft) words(cols, rows int) ([]string, string) {
 		return []string{"", " " + begin}, " " + begin
 	}
 	title := s.title(st, cols)
+	if t, ok := s.turned(); ok {
+		title = []string{desk.Clip(" "+d.Paint(theme.Accent, d.Tell(text.TurnHead))+"   "+d.Paint(theme.Title, d.Trade(t.Title)), cols)}
+	}
 	if s.veiled() {
 		return append([]string{""}, title...), strings.Join(title, "\n")
 	}
@@ -368,6 +386,9 @@ func (s *Draft) body(st pattern.Step, cols int) []string {
 	var out []string
 	for _, l := range s.heard {
 		out = append(out, labelled(d, "", label, cols, l, theme.Ok)...)
+	}
+	if t, ok := s.turned(); ok {
+		return s.turnBody(t, label, cols)
 	}
 	if old, method := s.other(); old != nil {
 		return s.compared(old, method, label, cols)

@@ -1,10 +1,14 @@
 package stage
 
 import (
+	"strconv"
+
 	"chalkfold/pattern"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/lesson"
 	"chalkfold/ui/outlet"
+	"chalkfold/ui/text"
+	"chalkfold/ui/theme"
 )
 
 // Study shows a page in Draft: a step, what if, or both methods.
@@ -27,7 +31,7 @@ func (s *Draft) Study(r desk.Running) {
 		open := s.ask
 		s.tryOpen(show.ID)
 		s.try.fixed, s.ask = true, open
-	case lesson.OfCompare:
+	case lesson.OfCompare, lesson.OfTurn:
 		s.step = len(steps)
 	}
 	if st, ok := s.current(); ok && s.ask.open && show.What == lesson.OfStep {
@@ -47,6 +51,57 @@ func (s *Draft) other() (sheet *pattern.Sheet, method string) {
 	}
 	method = s.class.page.Show.ID
 	return s.d.SheetOf(s.d.Job().WithStyle(pattern.Method, pattern.PickValue(method))), method
+}
+
+// turned is the dart of a page that turns it.
+func (s *Draft) turned() (lesson.Turn, bool) {
+	if !s.OnPage() || s.class.page.Show.What != lesson.OfTurn {
+		return lesson.Turn{}, false
+	}
+	return lesson.TurnOf(s.drafted(s.d.Job()), s.class.page.Show.ID, s.d.SheetOf), true
+}
+
+// turnBody are the lines of a page that turns the dart: it there and in the
+// side.
+func (s *Draft) turnBody(t lesson.Turn, label, cols int) []string {
+	d := s.d
+	var out []string
+	add := func(role theme.Role, words string) {
+		out = append(out, labelled(d, "", label, cols, words, role)...)
+	}
+	for _, l := range s.heard {
+		add(theme.Ok, l)
+	}
+	if !t.Drawn {
+		add(theme.Warn, refused(d, t.Sheet))
+		return out
+	}
+	add(theme.Title, turnSays(d, t))
+	if t.Place != "side" {
+		add(theme.Muted, turnSays(d, lesson.TurnOf(s.drafted(d.Job()), "side", d.SheetOf)))
+		add(theme.Muted, d.Tell(text.TurnSeam, lower(d.Trade(t.Title))))
+	}
+	for _, x := range s.tryFindings(t.Side, t.Sheet) {
+		add(theme.Warn, x)
+	}
+	add(theme.Muted, d.Tell(text.TurnHow))
+	return out
+}
+
+// turnSays is a dart in a place, in numbers.
+func turnSays(d *desk.Desk, t lesson.Turn) string {
+	u := d.Unit()
+	return d.Tell(text.TurnSays, d.Trade(t.Title), u.Say(t.Wide), u.Say(t.Far), strconv.FormatFloat(t.Degrees, 'f', 1, 64))
+}
+
+// turnKeep keeps the dart where the page shows it.
+func (s *Draft) turnKeep() desk.Ask {
+	t, ok := s.turned()
+	if !ok || !t.Drawn {
+		return desk.Ask{}
+	}
+	job := lesson.Turned(s.d.Job(), t.Place)
+	return desk.Ask{Job: &job, Says: s.d.Tell(text.TurnKept, lower(s.d.Trade(t.Title)))}
 }
 
 // Study shows a page in True: a check, or a fault on purpose.

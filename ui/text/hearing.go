@@ -99,6 +99,7 @@ const (
 	HearLessonNone ID = "There is no lesson {1}. Type lesson alone for the list."
 	HearLessonWait ID = "{1} cannot begin yet: {2}."
 	HearEndsWith   ID = "ends with {1}"
+	HearTurnHow    ID = "Type keep to keep the dart here, or next to go on."
 	HearTryFirst   ID = "more and less try it before you answer; more 1 goes so far."
 	HearFaultHow   ID = "Type the number of one to hear that draft."
 	HearLessonEnds ID = "It ends with {1}."

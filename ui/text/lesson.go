@@ -61,6 +61,12 @@ const (
 	LessonFirst    ID = "This is the first page."
 	LessonMeasure  ID = "Enter types the measure, Space goes on."
 	LessonCompare  ID = "Dotted: {1}. Solid: {2}."
+	TurnHead       ID = "BUST DART"
+	TurnSays       ID = "{1}: {2} wide, {3} from the bust point, {4} degrees."
+	TurnSeam       ID = "Dotted: in the side. Solid: {1}."
+	TurnKeep       ID = "Keep it here"
+	TurnKept       ID = "Bust dart: {1}."
+	TurnHow        ID = "Enter keeps the dart here, with the seam that it needs; Space goes on."
 )
 
 // Faults on purpose.

@@ -47,6 +47,7 @@ var glossary = []Word{
 	{"facing", "A second layer that is turned in along an edge. It makes the edge clean and firm."},
 	{"fisheye dart", "A dart with a point at both ends. It takes in the waist of a dress cut in one piece."},
 	{"fold", "The edge where cloth lies doubled. A piece on the fold is cut once and opens to a whole."},
+	{"french dart", "A dart that begins low on the side and rises to the bust."},
 	{"girth", "A measure all the way round the body."},
 	{"grain line", "A line drawn on a piece that must lie along the warp of the cloth."},
 	{"hem", "The lower edge, turned up and sewn."},
