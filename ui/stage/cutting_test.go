@@ -7,6 +7,7 @@ import (
 	"github.com/charmbracelet/x/ansi"
 	"github.com/stretchr/testify/require"
 
+	"chalkfold/measure"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/outlet"
@@ -74,6 +75,42 @@ func TestThePrintersLinesAreTypedIn(t *testing.T) {
 	require.NoError(t, s.options().Check())
 	u.do("variant-next")
 	require.Zero(t, s.options().PrintedAlong, "another paper is another print")
+}
+
+// What was measured on a paper is offered the next time, and is used only when
+// she takes it.
+func TestThePrintersLinesAreOfferedAgain(t *testing.T) {
+	config := t.TempDir()
+	begin := func() (user, *Cut) {
+		u, s := cutting(t)
+		s.d.Settings.Config, s.folder = config, t.TempDir()
+		s.onto("tiles")
+		u.do("tick")
+		s.at = s.rows() - 1
+		require.Equal(t, alongEntry, s.onEntry())
+		u.do("write")
+		return u, s
+	}
+	u, s := begin()
+	require.Empty(t, s.field.string(), "nothing is known of the printer yet")
+	u.types("9 7/8")
+	u.do(keys.Accept)
+	s.onto("tiles")
+	require.False(t, u.take(s.Hear(u.do("write").Run())).Warn)
+
+	u, s = begin()
+	require.Equal(t, "9 7/8", s.field.string())
+	u.do(keys.Back)
+	require.Zero(t, s.options().PrintedAlong, "only looked at")
+	u.do("write")
+	u.do(keys.Accept)
+	require.Equal(t, 9.875*measure.Inch, s.options().PrintedAlong)
+
+	u, s = begin()
+	u.do(keys.Back)
+	u.do("variant-next")
+	u.do("write")
+	require.Empty(t, s.field.string(), "of this paper nothing is known")
 }
 
 func TestWhatNextIsSaidAfterWriting(t *testing.T) {
