@@ -158,22 +158,37 @@ func fitted(words []string, p pattern.Piece, r *room, least float64) ([]Item, bo
 		}
 		for _, upright := range [2]bool{false, true} {
 			for _, b := range blocks {
-				b = b.scaled(size)
-				wide, high := b.width+2*air, b.height+2*air
-				if upright {
-					wide, high = high, wide
-				}
-				at, ok := r.find(wide, high, wish)
-				switch at = at.Add(geom.Vector{X: air, Y: air}); {
-				case ok && upright:
-					return b.upright(at), true
-				case ok:
-					return b.level(at), true
+				if items, ok := b.scaled(size).find(r, wish, air, upright); ok {
+					return items, true
 				}
 			}
 		}
 	}
 	return nil, false
+}
+
+// within is the block in a room, level if it can be, as near to a wish as it
+// can stand with so much air round it.
+func (b block) within(r *room, wish geom.Point, air float64) ([]Item, bool) {
+	if items, ok := b.find(r, wish, air, false); ok {
+		return items, true
+	}
+	return b.find(r, wish, air, true)
+}
+
+func (b block) find(r *room, wish geom.Point, air float64, upright bool) ([]Item, bool) {
+	wide, high := b.width+2*air, b.height+2*air
+	if upright {
+		wide, high = high, wide
+	}
+	at, ok := r.find(wide, high, wish)
+	switch at = at.Add(geom.Vector{X: air, Y: air}); {
+	case !ok:
+		return nil, false
+	case upright:
+		return b.upright(at), true
+	}
+	return b.level(at), true
 }
 
 // air is what stays free round the block.
@@ -201,6 +216,16 @@ func newBlock(words []string, size, width float64) block {
 			b.width = max(b.width, TextWidth(l, s))
 			b.height += leading * s
 		}
+	}
+	return b
+}
+
+// evenBlock is lines as they stand, all of one size.
+func evenBlock(lines []string, size float64) block {
+	b := block{lines: lines, height: float64(len(lines)) * leading * size}
+	for _, l := range lines {
+		b.size = append(b.size, size)
+		b.width = max(b.width, TextWidth(l, size))
 	}
 	return b
 }

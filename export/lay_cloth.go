@@ -113,11 +113,49 @@ func (l *layout) pieces() []Placed {
 		p.Items = []Item{{Role: pattern.RoleCut, Name: "cut line", Path: p.Piece.CutLine}}
 		p.Items = append(p.Items, l.grain(it, q)...)
 		if l.k != 1 {
-			p.Items = append(p.Items, l.names(strconv.Itoa(k+1)+". "+it.Title, q)...)
+			p.Items = append(p.Items, l.names(k+1, it.Title, q, p.Items)...)
 		}
 		out = append(out, p)
 	}
+	if l.k != 1 {
+		l.besides(out)
+	}
 	return out
+}
+
+// besides puts the number of a strip that is narrower than a figure beside it,
+// on free cloth.
+func (l *layout) besides(all []Placed) {
+	var r *room
+	for k := range all {
+		items := all[k].Items
+		if items[len(items)-1].Kind == Words {
+			continue
+		}
+		if r == nil {
+			r = l.freeCloth(all)
+		}
+		if found, ok := evenBlock([]string{strconv.Itoa(k + 1)}, leastSize).within(r, bounds(items).Centre(), layAir); ok {
+			all[k].Items = append(items, found...)
+			r.take(found[0].Bounds())
+		}
+	}
+}
+
+// freeCloth is the room on the cloth that no piece takes.
+func (l *layout) freeCloth(all []Placed) *room {
+	far := l.point(lay.Point{X: l.folded(), Y: l.shown.Lay.Length})
+	near := l.at
+	cloth := geom.Lines(near, geom.Point{X: far.X, Y: near.Y}, far, geom.Point{X: near.X, Y: far.Y}, near)
+	var drawn []Item
+	for _, p := range all {
+		drawn = append(drawn, p.Items...)
+	}
+	r := newRoomIn(drawn, cloth, layCell)
+	for _, p := range all {
+		r.inside(p.Piece.CutLine.Outline(0.1))
+	}
+	return r
 }
 
 func layers(q lay.Placed) string {
@@ -155,48 +193,32 @@ func (l *layout) grain(it *lay.Item, q lay.Placed) []Item {
 	return []Item{{Role: pattern.RoleGrain, Name: "grain", Path: geom.Lines(ends[0], ends[1]), Heads: heads}}
 }
 
-// names are the number and name of a piece and where it lies along, level if
-// they fit, else upright, else the number alone.
-func (l *layout) names(name string, q lay.Placed) []Item {
-	var box geom.Box
-	for _, c := range q.Outline {
-		box = box.Add(l.point(c))
-	}
+// How finely names look for their place in a drawing to scale.
+const (
+	layCell = 0.8
+	layAir  = 0.4 // round them
+)
+
+// names are the number and name of a piece and where it lies along: both lines
+// where they fit within the piece, clear of what is drawn, else the name, else
+// the number alone; each level, or else upright; nil where not even that fits.
+func (l *layout) names(number int, title string, q lay.Placed, drawn []Item) []Item {
 	lo, hi := q.Outline[0].Y, q.Outline[0].Y
 	for _, c := range q.Outline {
 		lo, hi = min(lo, c.Y), max(hi, c.Y)
 	}
-	lines := []string{name, l.unit.Tape(length(lo)) + " to " + l.unit.Tape(length(hi))}
-	at := box.Centre()
-	turn, wide := 0.0, TextWidth(name, layName)
-	both := max(wide, TextWidth(lines[1], layName))
-	switch {
-	case both <= 0.9*box.Width():
-	case both <= 0.9*box.Height() && 3*leading*layName <= box.Width():
-		turn = -90
-		if both <= 0.5*box.Height() { // below the grain line
-			at.Y = box.Min.Y + float64(0.7*box.Height())
+	short := strconv.Itoa(number)
+	name := short + ". " + title
+	along := l.unit.Tape(length(lo)) + " to " + l.unit.Tape(length(hi))
+	ring := drawn[0].Path
+	r, wish := newRoomIn(drawn, ring, layCell), ring.Bounds().Centre()
+	for _, b := range []block{
+		evenBlock([]string{name, along}, layName), evenBlock([]string{name}, layName),
+		evenBlock([]string{short}, layName), evenBlock([]string{short}, leastSize),
+	} {
+		if items, ok := b.within(r, wish, layAir); ok {
+			return items
 		}
-	case wide <= 0.9*box.Width():
-		lines = lines[:1]
-	default:
-		number := name
-		for i, r := range name {
-			if r == '.' {
-				number = name[:i]
-				break
-			}
-		}
-		lines = []string{number}
 	}
-	var out []Item
-	for i, text := range lines {
-		off := geom.Vector{Y: (float64(i) - float64(len(lines)-1)/2) * leading * layName}
-		if turn != 0 {
-			off = geom.Vector{X: off.Y}
-		}
-		p := at.Add(off)
-		out = append(out, Item{Role: pattern.RoleText, Kind: Words, Name: "name", Text: text, At: geom.Point{X: micron(p.X), Y: micron(p.Y)}, Height: layName, Turn: turn, Middle: true})
-	}
-	return out
+	return nil
 }

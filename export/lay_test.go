@@ -2,6 +2,7 @@ package export_test
 
 import (
 	"bytes"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -70,6 +71,44 @@ func TestALayStandsOnItsPage(t *testing.T) {
 			require.Contains(t, words, u.Tape(measure.Length(float64(s.Lay.Length)/lay.PerMM)), "the length stands at the ruler")
 		}
 	}
+}
+
+// No word in a lay is crossed by a line, of its own piece or of another.
+func TestNamesInALayCoverNoLine(t *testing.T) {
+	for _, c := range cloths() {
+		d := export.NewLay(shown(t, c), export.LayOptions{Unit: measure.In})
+		var lines []geom.Point
+		for _, p := range d.Pieces {
+			for _, i := range p.Items {
+				for _, s := range i.Strokes() {
+					for k, n := 0.0, s.Length(); k < n; k += 0.2 {
+						at, _ := s.At(k)
+						lines = append(lines, at)
+					}
+				}
+			}
+		}
+		for k, p := range d.Pieces {
+			require.Equal(t, strconv.Itoa(k+1), strings.SplitN(firstWords(p.Items), ".", 2)[0], "%s: %s has its number", c.Name, p.Piece.Title)
+			for _, i := range p.Items {
+				if i.Kind != export.Words {
+					continue
+				}
+				for _, at := range lines {
+					require.False(t, i.Bounds().Contains(at), "%s: a line runs through %q at %v", c.Name, i.Text, at)
+				}
+			}
+		}
+	}
+}
+
+func firstWords(items []export.Item) string {
+	for _, i := range items {
+		if i.Kind == export.Words && i.Text != "" {
+			return i.Text
+		}
+	}
+	return ""
 }
 
 // The pieces keep their size and their places, whatever the scale.

@@ -42,7 +42,7 @@ func along(name, text string, line geom.Path, r *room) (Item, bool) {
 	way := line.StartTangent()
 	turn := upright(way)
 	wide := TextWidth(text, nameSize)
-	above := cell + descent*nameSize
+	above := pieceCell + descent*nameSize
 	for _, side := range [2]float64{1, -1} {
 		for k := 0.0; k < 0.9; k += 0.04 {
 			for _, part := range [2]float64{0.5 + k/2, 0.5 - k/2} {
@@ -54,7 +54,7 @@ func along(name, text string, line geom.Path, r *room) (Item, bool) {
 				up := geom.Vector{Y: -1}.Turn(turn * degree)
 				off := above
 				if side < 0 {
-					off = -(cell + ascent*nameSize)
+					off = -(pieceCell + ascent*nameSize)
 				}
 				i := Item{
 					Role: pattern.RoleText, Kind: Words, Name: name, Text: text,
