@@ -59,13 +59,29 @@ const together = "\u00a0"
 
 func apart(text string) string { return strings.ReplaceAll(text, together, " ") }
 
+// Unbroken parts a text into what stays on one line each: words, and mixed
+// numbers such as "1 1/2" with their blank.
+func Unbroken(text string) []string {
+	var out []string
+	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return unicode.IsSpace(r) && string(r) != together }) {
+		w = apart(w)
+		if n := len(out); n > 0 && isDigit(w[0]) && strings.Contains(w, "/") && isDigit(out[n-1][len(out[n-1])-1]) {
+			out[n-1] += " " + w
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func isDigit(b byte) bool { return b >= '0' && b <= '9' }
+
 // wrap breaks the words into lines no wider than width. A word wider than
 // that stands alone on its line and runs over.
 func wrap(text string, size, width float64) []string {
 	var out []string
 	line := ""
-	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return unicode.IsSpace(r) && string(r) != together }) {
-		word = apart(word)
+	for _, word := range Unbroken(text) {
 		switch {
 		case line == "":
 			line = word

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"chalkfold/export"
 	"chalkfold/measure"
 	"chalkfold/pattern"
 )
@@ -93,7 +94,7 @@ func (t *textCard) par(lead, text string) {
 func wrap(text string, width int) []string {
 	var out []string
 	line := ""
-	for _, word := range words(text) {
+	for _, word := range export.Unbroken(text) {
 		if line != "" && utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > width {
 			out = append(out, line)
 			line = ""
@@ -104,20 +105,6 @@ func wrap(text string, width int) []string {
 		line += word
 	}
 	return append(out, line)
-}
-
-func words(text string) []string {
-	var out []string
-	for _, w := range strings.Fields(text) {
-		if n := len(out); n > 0 && strings.Contains(w, "/") && w[0] >= '0' && w[0] <= '9' {
-			if last := out[n-1]; last[len(last)-1] >= '0' && last[len(last)-1] <= '9' {
-				out[n-1] += " " + w
-				continue
-			}
-		}
-		out = append(out, w)
-	}
-	return out
 }
 
 func (t *textCard) head(c Card) {

@@ -5,6 +5,7 @@ import (
 
 	"codeberg.org/go-pdf/fpdf"
 
+	"chalkfold/export"
 	"chalkfold/pattern/geom"
 )
 
@@ -72,9 +73,6 @@ func (p *pen) width(text string, size float64) float64 {
 	return p.face.width(text, size)
 }
 
-// together stands between words that stay on one line.
-const together = "\u00a0"
-
 // wrap breaks text into lines no wider than width; a mixed number such as
 // "1 1/2" stays together. A word wider than that is cut.
 func (p *pen) wrap(text string, size, width float64) []string {
@@ -92,7 +90,7 @@ func (p *pen) wrap(text string, size, width float64) []string {
 		}
 		line, long = line+word, long+wide
 	}
-	for _, word := range wordsOf(text) {
+	for _, word := range export.Unbroken(text) {
 		wide := p.face.width(word, size)
 		for wide > width {
 			head, tail := p.cut(word, size, width)
@@ -117,27 +115,3 @@ func (p *pen) cut(word string, size, width float64) (head, tail string) {
 	}
 	return word, ""
 }
-
-func wordsOf(text string) []string {
-	var out []string
-	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' }) {
-		w = strings.ReplaceAll(w, together, " ")
-		if n := len(out); n > 0 && isFraction(w) && isWhole(out[n-1]) {
-			out[n-1] += " " + w
-			continue
-		}
-		out = append(out, w)
-	}
-	return out
-}
-
-func isWhole(w string) bool {
-	for i := range len(w) {
-		if w[i] < '0' || w[i] > '9' {
-			return false
-		}
-	}
-	return w != ""
-}
-
-func isFraction(w string) bool { return w[0] >= '0' && w[0] <= '9' && strings.Contains(w, "/") }
