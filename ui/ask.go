@@ -191,14 +191,15 @@ func (m *Model) rescueIfUnsaved() tea.Cmd {
 // set changes the looks.
 func (m *Model) set(s desk.Settings) tea.Cmd {
 	mouse := s.Mouse != m.d.Settings.Mouse
+	keep := m.keepSettings(m.d.Settings, s)
 	m.d.Settings = s
-	if !mouse {
-		return nil
+	switch {
+	case !mouse:
+		return keep
+	case s.Mouse:
+		return tea.Batch(tea.EnableMouseCellMotion, keep)
 	}
-	if s.Mouse {
-		return tea.EnableMouseCellMotion
-	}
-	return tea.DisableMouse
+	return tea.Batch(tea.DisableMouse, keep)
 }
 
 // leave leaves at once if all is saved, else asks, once for all that is open.

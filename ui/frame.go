@@ -45,6 +45,9 @@ func (m *Model) painted() []string {
 		line := ""
 		if i < len(lines) {
 			line = lines[i]
+			if m.d.Settings.Comma {
+				line = text.Comma(line)
+			}
 		}
 		out[i] = m.d.Settings.Theme.Fill(line, m.cols)
 	}
@@ -63,7 +66,7 @@ func (m *Model) lines() []string {
 	case o != nil && (o.Covers() || m.d.Projecting):
 		return desk.Block(o.View(whole), whole)
 	}
-	body := desk.Rect{Columns: m.cols, Rows: m.rows - 3}
+	body := m.body()
 	lines := make([]string, 0, m.rows)
 	lines = append(lines, m.first())
 	if o != nil {
@@ -73,6 +76,9 @@ func (m *Model) lines() []string {
 	}
 	return append(lines, m.message(), m.last())
 }
+
+// body is the room between line 1 and the message line.
+func (m *Model) body() desk.Rect { return desk.Rect{Columns: m.cols, Rows: max(m.rows-3, 0)} }
 
 // tooSmall is one calm message in the middle of what there is.
 func (m *Model) tooSmall() []string {

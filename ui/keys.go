@@ -19,6 +19,7 @@ func (m *Model) key(msg tea.KeyMsg) tea.Cmd {
 		return nil
 	}
 	m.d.Message, m.d.Warn = "", false
+	m.still()
 	if m.top() == nil {
 		m.shutting = 0
 	}
@@ -161,6 +162,8 @@ func (m *Model) do(id keys.ID) tea.Cmd {
 		return m.newClient()
 	case keys.Project:
 		return m.project()
+	case keys.CopyOut:
+		return m.copyOut()
 	case keys.PutToSleep:
 		return tea.Suspend
 	}
@@ -212,7 +215,11 @@ func (m *Model) pass(id keys.ID) tea.Cmd {
 	}
 	s := m.stage()
 	typing := s.Typing()
+	step := m.draft.Step()
 	cmd := m.fulfil(s.Do(id), s)
+	if m.draft.Step() > step {
+		cmd = tea.Batch(cmd, m.grow(id))
+	}
 	if id == keys.Back && !typing && m.d.Message == "" {
 		m.d.Say(text.EscGround)
 	}

@@ -30,12 +30,14 @@ type Model struct {
 	shutting    desk.SeatID // to be closed once it is saved
 	fault       *fault
 
-	files  *sync.Mutex                  // one file work at a time
-	latest *atomic.Pointer[[]desk.Work] // what would have to be rescued now
-	rescue rescuing
-	pixels func() (aspect float64, ok bool)
-	send   func(tea.Msg) // from outside Update
-	later  func(time.Duration, tea.Msg) tea.Cmd
+	files   *sync.Mutex                  // one file work at a time
+	latest  *atomic.Pointer[[]desk.Work] // what would have to be rescued now
+	rescue  rescuing
+	pixels  func() (aspect float64, ok bool)
+	clip    func(words string)
+	strokes int           // of a line that grows; another number ends it
+	send    func(tea.Msg) // from outside Update
+	later   func(time.Duration, tea.Msg) tea.Cmd
 }
 
 // bay is where she works on one session: its six stages, each with where she
@@ -202,6 +204,12 @@ func (m *Model) update(msg tea.Msg) tea.Cmd {
 		return m.rescueNow()
 	case rescued:
 		return m.rescueDone(msg)
+	case copied:
+		m.copiedNow(msg)
+	case grown:
+		return m.growOn(msg)
+	case settingsKept:
+		m.settingsDone(msg)
 	case fault:
 		return m.stop(&msg)
 	}

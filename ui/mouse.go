@@ -2,6 +2,7 @@ package ui
 
 import (
 	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
 
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
@@ -13,6 +14,12 @@ type clicker interface {
 }
 
 type wheeler interface{ Wheel(n int) }
+
+// pointer is a stage with rows that can be clicked; it finds the one by what
+// stands on the line.
+type pointer interface {
+	Click(line string) (ask desk.Ask, ok bool)
+}
 
 // mouse: a click on line 1 or the footer does what stands there, one on a list
 // takes the row; the wheel moves a list or the zoom.
@@ -38,6 +45,21 @@ func (m *Model) mouse(msg tea.MouseMsg) tea.Cmd {
 		if c, ok := o.(clicker); ok {
 			return m.fulfil(c.Click(msg.X, msg.Y-1), o)
 		}
+		return nil
+	}
+	return m.clickRow(msg.X, msg.Y)
+}
+
+// clickRow takes the row of the stage at that place: rows stand at the left.
+func (m *Model) clickRow(x, y int) tea.Cmd {
+	s, ok := m.stage().(pointer)
+	lines := m.lines()
+	if !ok || x > m.cols*2/3 || y < 1 || y >= len(lines)-2 {
+		return nil
+	}
+	m.still()
+	if ask, ok := s.Click(ansi.Strip(lines[y])); ok {
+		return m.fulfil(ask, m.stage())
 	}
 	return nil
 }

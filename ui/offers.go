@@ -97,5 +97,9 @@ func (m *Model) footer() []desk.Offer {
 	if m.top() == nil && m.d.CanUndo() && len(out) < footerKeys {
 		out = append(out, desk.Offer{ID: keys.Undo})
 	}
+	if m.d.Settings.Mouse && m.onProjector() == nil { // how the terminal marks text again
+		out = slices.DeleteFunc(out, func(o desk.Offer) bool { return o.ID == keys.Mouse })
+		out = append(out[:min(len(out), footerKeys-1)], desk.Offer{ID: keys.Mouse})
+	}
 	return append(out, desk.Offer{ID: keys.Commands}, desk.Offer{ID: keys.Help})
 }

@@ -104,7 +104,7 @@ func (m *Model) release(r released) {
 
 // showing are the actions that would show names or files before a class, or go
 // to a stage below.
-var showing = []keys.ID{keys.Open, keys.Clients, keys.Class, keys.First, keys.NewClient, keys.SaveAs, keys.Compare, keys.Fitting, keys.Alterations, keys.Months, keys.Faults, keys.Settings}
+var showing = []keys.ID{keys.Open, keys.Clients, keys.Class, keys.First, keys.NewClient, keys.SaveAs, keys.Compare, keys.Fitting, keys.Alterations, keys.Months, keys.Faults, keys.Settings, keys.CopyOut}
 
 // hidden says why an action is not for a class to see, "" if it is.
 func (m *Model) hidden(id keys.ID) string {

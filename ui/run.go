@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/signal"
 	"strings"
+	"sync"
 	"syscall"
 	"time"
 
@@ -15,6 +16,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/keys"
 	"chalkfold/ui/session"
 	"chalkfold/ui/text"
 )
@@ -24,6 +26,8 @@ type Options struct {
 	Session  *session.Session // nil: the first screen
 	Unit     measure.Unit     // of a new client; a session has its own
 	Settings desk.Settings
+	Keys     keys.Set // nil: the usual
+	Told     []string // what is wrong with the file of settings
 	In       *os.File // nil: the terminal's standard input
 	Out      *os.File // nil: standard output
 	Err      io.Writer
@@ -52,8 +56,16 @@ func run(o Options, ready func(*Model)) int {
 	}
 	m := NewModel(o.Settings)
 	m.pixels = func() (float64, bool) { return cellAspect(o.Out) }
+	if o.Keys != nil {
+		m.d.Keys = o.Keys
+	}
 	begin(m, o.Session, o.Unit)
-	p := tea.NewProgram(m, programOptions(o)...)
+	m.warn(o.Told)
+	out := frames{o.Out, &sync.Mutex{}}
+	if pictures(o.Env) {
+		m.clip = out.clip
+	}
+	p := tea.NewProgram(m, programOptions(o, out)...)
 	m.send = func(msg tea.Msg) { start(func() { p.Send(msg) }, func(fault) {}) }
 	caught := make(chan os.Signal, 2)
 	signal.Notify(caught, syscall.SIGHUP, syscall.SIGTERM, syscall.SIGINT)
@@ -103,11 +115,17 @@ const (
 	fastFrames = 120
 )
 
-func programOptions(o Options) []tea.ProgramOption {
+// pictures says that the terminal takes sequences that it does not know.
+func pictures(env func(string) string) bool {
+	term := env("TERM")
+	return term != "dumb" && term != "linux"
+}
+
+func programOptions(o Options, whole frames) []tea.ProgramOption {
 	opts := []tea.ProgramOption{tea.WithAltScreen(), tea.WithoutSignalHandler()}
 	var out io.Writer = o.Out
-	if term := o.Env("TERM"); term != "dumb" && term != "linux" {
-		out = frames{o.Out}
+	if pictures(o.Env) {
+		out = whole
 	}
 	opts = append(opts, tea.WithOutput(out))
 	if o.In != nil && o.In != os.Stdin {

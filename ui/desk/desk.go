@@ -30,8 +30,10 @@ type Settings struct {
 	Theme  theme.Theme // with its colour
 	Mouse  bool
 	Motion bool
-	Aspect float64 // height of a cell to its width
-	Config string  // folder of the settings; empty: nothing is kept
+	Comma  bool         // decimals are shown with one
+	Unit   measure.Unit // of a new client
+	Aspect float64      // height of a cell to its width
+	Config string       // folder of the settings; empty: nothing is kept
 }
 
 // Desk holds the work: one session that is worked on, and others that lie

@@ -192,6 +192,22 @@ func TestChanged(t *testing.T) {
 		"z: why and zoom-newest want the same key in draft; give one of them another")
 }
 
+// A letter of her own for what works everywhere does not work while she types;
+// one for a field or a list is refused.
+func TestChangedLettersNeverActWhileTyping(t *testing.T) {
+	s, err := Table().Changed(map[ID][]string{Save: {"f5", ","}})
+	require.NoError(t, err)
+	id, _ := s.ByKey(NotTyping, ",")
+	require.Equal(t, Save, id)
+	_, ok := s.ByKey(Field, ",")
+	require.False(t, ok)
+	id, _ = s.ByKey(Field, "f5")
+	require.Equal(t, Save, id)
+	_, err = Table().Changed(map[ID][]string{"clear": {"u"}, "row-up": {"i"}})
+	require.EqualError(t, err, `keys: clear: "u" is a letter of what is typed there; take another key`+"\n"+
+		`row-up: "i" is a letter of what is typed there; take another key`)
+}
+
 func TestTableIsACopy(t *testing.T) {
 	Table()[0].Keys[0] = "f12"
 	require.Equal(t, "f1", Table()[0].Keys[0])

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"unicode/utf8"
 )
 
 // Set is a table of actions, ours or one with keys changed by the user.
@@ -123,9 +124,18 @@ func (s Set) Changed(keys map[ID][]string) (Set, error) {
 				wrong = append(wrong, fmt.Sprintf("%s: %q %s; take another key", id, k, why))
 			}
 		}
-		t[i].Keys = slices.Clone(keys[id])
-		t[i].Untyped = nil
-		t[i].Shown = Show(keys[id])
+		t[i].Keys, t[i].Untyped = nil, nil
+		for _, k := range keys[id] {
+			switch letter := utf8.RuneCountInString(k) == 1; {
+			case letter && t[i].Where == Everywhere: // there it is text while she types
+				t[i].Untyped = append(t[i].Untyped, k)
+			case letter && t[i].Where.typing():
+				wrong = append(wrong, fmt.Sprintf("%s: %q is a letter of what is typed there; take another key", id, k))
+			default:
+				t[i].Keys = append(t[i].Keys, k)
+			}
+		}
+		t[i].Shown = Show(append(slices.Clone(t[i].Keys), t[i].Untyped...))
 	}
 	for _, c := range t.Clashes() {
 		wrong = append(wrong, c)

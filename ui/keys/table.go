@@ -136,6 +136,7 @@ var everywhere = []Action{
 	{ID: Months, Title: "Measures then and now", Where: Everywhere, Says: "Show her measures over the months, and what changed.", Synonyms: []string{"earlier", "history", "old measures"}},
 	{ID: Compare, Title: "Compare", Where: Everywhere, Says: "Lay two states over each other and name the differences.", Synonyms: []string{"difference", "before and after", "overlay"}},
 	{ID: Words, Title: "Words of the trade", Where: Everywhere, Says: "Look up what a word means.", Synonyms: []string{"glossary", "dictionary", "explain"}},
+	{ID: CopyOut, Title: "Copy what is shown", Where: Everywhere, Says: "Put the words of this stage on the clipboard, as a table where it is one, and into a file.", Synonyms: []string{"clipboard", "yank", "take along", "paste"}},
 	{ID: Settings, Title: "Settings", Where: Everywhere, Says: "Theme, glyphs, unit, mouse, motion and the test card.", Synonyms: []string{"options", "preferences", "test card", "configuration"}},
 	{ID: ChangeUnit, Title: "Inches or centimetres", Where: Everywhere, Says: "Show and read lengths in the other unit from now on.", Synonyms: []string{"unit", "inch", "cm", "metric"}},
 	{ID: PutToSleep, Title: "Put Chalkfold to sleep", Where: Everywhere, Says: "Go back to the shell for a while; fg wakes it.", Synonyms: []string{"suspend", "background", "shell"}},

@@ -26,6 +26,7 @@ type Options struct {
 	Unit    measure.Unit     // of a new one
 	Why     string           // why the mode is on: "--plain", "TERM=dumb"
 	Words   text.Catalogue
+	Comma   bool             // decimals are written with one
 	Now     func() time.Time // nil: time.Now
 	Rescues []session.Rescue // unsaved work to offer at the start
 }
@@ -41,6 +42,7 @@ type room struct {
 	d       *desk.Desk
 	in      *bufio.Reader
 	out     *bufio.Writer
+	comma   bool // decimals are written with one
 	broken  bool // nobody hears any more
 	said    []string
 	kept    []string  // what was said to the last line
@@ -67,7 +69,7 @@ type question struct {
 }
 
 func newRoom(o Options) *room {
-	r := &room{in: bufio.NewReaderSize(o.In, lineLimit), out: bufio.NewWriter(o.Out), rescues: own(o.Rescues, o.Session), places: map[desk.SeatID]place{}}
+	r := &room{in: bufio.NewReaderSize(o.In, lineLimit), out: bufio.NewWriter(o.Out), comma: o.Comma, rescues: own(o.Rescues, o.Session), places: map[desk.SeatID]place{}}
 	r.stage = desk.Measure
 	r.d = desk.New(desk.Settings{})
 	r.d.Words = o.Words
@@ -213,6 +215,9 @@ func (r *room) flush() {
 
 // write lets nothing through that a terminal would obey.
 func (r *room) write(s string) {
+	if r.comma {
+		s = text.Comma(s)
+	}
 	for _, c := range s {
 		if c == '\n' || !unicode.IsControl(c) {
 			_, _ = r.out.WriteRune(c) // flush tells

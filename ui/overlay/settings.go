@@ -1,12 +1,15 @@
 package overlay
 
 import (
+	"path/filepath"
 	"strconv"
 
 	"chalkfold/measure"
 	"chalkfold/ui/canvas"
 	"chalkfold/ui/desk"
+	"chalkfold/ui/files"
 	"chalkfold/ui/session"
+	"chalkfold/ui/settings"
 	"chalkfold/ui/text"
 	"chalkfold/ui/theme"
 )
@@ -17,14 +20,17 @@ func Settings(d *desk.Desk) desk.Overlay {
 	b := &board{d: d, title: d.Tell(text.SettingsTitle), how: text.SettingHow}
 	b.turn = func(at, dir int) desk.Ask {
 		b.renew()
-		return settings[max(0, min(at, len(settings)-1))].change(d, dir)
+		return rows[max(0, min(at, len(rows)-1))].change(d, dir)
 	}
 	b.rows = func(string) []row {
 		var out []row
-		for i, s := range settings {
+		for i, s := range rows {
 			out = append(out, row{title: d.Tell(s.title), right: d.Plain(s.value(d)), do: func() desk.Ask { return b.turn(i, 1) }})
 		}
 		return out
+	}
+	if d.Settings.Config != "" {
+		b.says = []string{d.Tell(text.SettingKept, files.Shown(filepath.Join(d.Settings.Config, settings.File)))}
 	}
 	b.tail = func(r desk.Rect) []string {
 		b.renew() // what the root has changed shows
@@ -47,13 +53,10 @@ func set(d *desk.Desk, change func(s *desk.Settings)) desk.Ask {
 	return desk.Ask{Set: &s}
 }
 
-// Limits and step of the height of a cell to its width; fonts lie between.
-const (
-	lowAspect, highAspect = 1.4, 3.0
-	aspectStep            = 0.05
-)
+// aspectStep is by how much the height of a cell to its width is set.
+const aspectStep = 0.05
 
-var settings = []setting{
+var rows = []setting{
 	{text.SettingTheme, func(d *desk.Desk) string { return d.Settings.Theme.Name() }, func(d *desk.Desk, dir int) desk.Ask {
 		names := theme.Names()
 		t, err := theme.For(names[turned(names, d.Settings.Theme.Name(), dir)])
@@ -70,7 +73,12 @@ var settings = []setting{
 		all := []measure.Unit{measure.In, measure.Cm, measure.Mm}
 		u := all[turned(all, d.Unit(), dir)]
 		job := session.InUnit(d.Job(), u)
-		return desk.Ask{Job: &job, Says: d.Tell(text.UnitNow, unitName(d, u)), Say: d.Tell(text.UnitNow, unitName(d, u))}
+		s := d.Settings
+		s.Unit = u // the next client's too
+		return desk.Ask{Job: &job, Says: d.Tell(text.UnitNow, unitName(d, u)), Say: d.Tell(text.UnitNow, unitName(d, u)), Set: &s}
+	}},
+	{text.SettingComma, func(d *desk.Desk) string { return onOff(d, d.Settings.Comma) }, func(d *desk.Desk, _ int) desk.Ask {
+		return set(d, func(s *desk.Settings) { s.Comma = !s.Comma })
 	}},
 	{text.SettingMouse, func(d *desk.Desk) string { return onOff(d, d.Settings.Mouse) }, func(d *desk.Desk, _ int) desk.Ask {
 		return set(d, func(s *desk.Settings) { s.Mouse = !s.Mouse })
@@ -80,7 +88,7 @@ var settings = []setting{
 	}},
 	{text.SettingAspect, func(d *desk.Desk) string { return strconv.FormatFloat(d.Settings.Aspect, 'f', 2, 64) }, func(d *desk.Desk, dir int) desk.Ask {
 		return set(d, func(s *desk.Settings) {
-			s.Aspect = max(lowAspect, min(highAspect, s.Aspect+float64(dir)*aspectStep))
+			s.Aspect = max(settings.LowAspect, min(settings.HighAspect, s.Aspect+float64(dir)*aspectStep))
 		})
 	}},
 }

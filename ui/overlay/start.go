@@ -34,7 +34,7 @@ func Start(d *desk.Desk) desk.Overlay {
 		}},
 	}
 	b.rows = func(string) []row { return rows }
-	b.offers = []desk.Offer{{ID: "choose"}, {ID: "row-down"}, {ID: keys.Leave}, {ID: "row-up", Quiet: true}}
+	b.offers = []desk.Offer{{ID: "choose"}, {ID: "row-down"}, {ID: keys.Leave}, {ID: keys.Mouse}, {ID: "row-up", Quiet: true}}
 	b.hear = func(a desk.Answer) desk.Ask { return b.opened(a) }
 	b.back = func() desk.Ask { return desk.Ask{Say: d.Tell(text.EscGround)} }
 	b.letter = func(id keys.ID) desk.Ask { return desk.Ask{Close: stages[id] != desk.NoStage, Go: stages[id]} }

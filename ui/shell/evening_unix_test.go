@@ -28,13 +28,10 @@ type table struct {
 	prog   string
 }
 
-// program builds the program once for all evenings.
+// program builds the program once for all evenings, into a folder that is gone
+// when the tests of this room have run.
 var program = sync.OnceValues(func() (string, error) {
-	dir, err := os.MkdirTemp("", "chalkfold-evening")
-	if err != nil {
-		return "", err
-	}
-	prog := filepath.Join(dir, "chalkfold")
+	prog := filepath.Join(built, "chalkfold")
 	if out, err := exec.Command("go", "build", "-o", prog, "chalkfold").CombinedOutput(); err != nil {
 		return "", fmt.Errorf("%w: %s", err, out)
 	}

@@ -26,7 +26,7 @@ func newCommand(w *world) *cobra.Command {
 			if err := knownGarment(kind); err != nil {
 				return err
 			}
-			text := session.Template(kind, pattern.Measured, w.inUnit(measure.In))
+			text := session.Template(kind, pattern.Measured, w.newUnit())
 			if c.Flags().Changed("from") {
 				if c.Flags().Changed("garment") {
 					return refuse("--garment", measure.Quoted(kind), "with --from the garment is copied too", "leave one of the two out")

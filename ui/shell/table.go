@@ -20,6 +20,7 @@ var commands = []func(*world) *cobra.Command{
 	measurementsCommand,
 	choicesCommand,
 	pathsCommand,
+	settingsCommand,
 	versionCommand,
 	completionCommand,
 	manCommand,

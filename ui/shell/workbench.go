@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"chalkfold/ui/session"
+	"chalkfold/ui/settings"
 )
 
 // workbenchCommand is the root: chalkfold [FILE].
@@ -24,6 +25,7 @@ func workbenchCommand(w *world) *cobra.Command {
 		},
 	}
 	c.Flags().BoolVar(&version, "version", false, "which Chalkfold this is")
+	c.Flags().BoolVar(&w.still, "no-motion", false, "a new line stands at once; nothing moves by itself")
 	return w.share(c, flagUnit|flagLooks|flagGlyphs|flagPlain)
 }
 
@@ -68,13 +70,15 @@ func looksLikeFile(name string) bool {
 
 // linearBecause is why the linear mode is on, or "".
 func (w *world) linearBecause() string {
-	switch {
+	switch accessible := w.env("ACCESSIBLE"); {
 	case w.plain:
 		return "--plain"
-	case w.env("ACCESSIBLE") != "" && w.env("ACCESSIBLE") != "0":
+	case accessible != "" && accessible != "0":
 		return "ACCESSIBLE"
 	case w.env("TERM") == "dumb" && terminal(w.out):
 		return "TERM=dumb"
+	case accessible == "" && w.settings().Plain:
+		return "plain in " + settings.File
 	}
 	return ""
 }

@@ -15,6 +15,7 @@ import (
 	"chalkfold/pattern/workroom"
 	"chalkfold/ui/canvas"
 	"chalkfold/ui/session"
+	"chalkfold/ui/settings"
 	"chalkfold/ui/theme"
 )
 
@@ -28,11 +29,15 @@ type world struct {
 	commands []*cobra.Command // in the order of help
 	status   int              // of a command that did its work and found something
 
+	own  *settings.Settings // read when first asked for
+	told []string
+
 	unit   unitValue
 	glyphs glyphsValue
 	colour colourValue
 	theme  themeValue
 	plain  bool
+	still  bool
 	force  bool
 	json   bool
 }
@@ -84,6 +89,33 @@ func (w *world) inUnit(of measure.Unit) measure.Unit {
 		return w.unit.unit
 	}
 	return of
+}
+
+// settings is what her file of settings says.
+func (w *world) settings() settings.Settings {
+	if w.own == nil {
+		own, told := settings.Read(w.config())
+		w.own, w.told = &own, told
+	}
+	return *w.own
+}
+
+// newUnit is the unit of a new client: the one asked for, or that of the
+// settings, or inches.
+func (w *world) newUnit() measure.Unit {
+	if own := w.settings(); own.Unit != nil {
+		return w.inUnit(*own.Unit)
+	}
+	return w.inUnit(measure.In)
+}
+
+func first(words ...string) string {
+	for _, s := range words {
+		if s != "" {
+			return s
+		}
+	}
+	return ""
 }
 
 // jsonUnit is the unit of documents for programs.
@@ -158,11 +190,16 @@ func (w *world) size() (columns, rows int) {
 
 // look is the theme for printing words, with no codes but on a terminal.
 func (w *world) look() theme.Theme {
-	t, err := theme.Choose(string(w.theme), w.env)
+	own := w.settings()
+	t, err := theme.Choose(first(string(w.theme), own.Theme), w.env)
 	if err != nil {
 		t = theme.Auto(w.env)
 	}
-	when, err := theme.ParseWhen(string(w.colour))
+	said := string(w.colour)
+	if said == "" && w.env("NO_COLOR") == "" {
+		said = own.Colour
+	}
+	when, err := theme.ParseWhen(said)
 	if err != nil || w.plain {
 		when = theme.WhenNever
 	}
@@ -175,6 +212,10 @@ func (w *world) look() theme.Theme {
 func (w *world) drawnWith() canvas.Glyphs {
 	if w.glyphs.given {
 		return w.glyphs.glyphs
+	}
+	if own := w.settings(); own.Glyphs != "" && !w.plain && terminal(w.out) {
+		g, _ := canvas.ParseGlyphs(own.Glyphs) // read once already
+		return g
 	}
 	locale := w.env("LC_ALL")
 	for _, name := range []string{"LC_CTYPE", "LANG"} {

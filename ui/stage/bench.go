@@ -196,6 +196,7 @@ func (b *bench) along(cols int) string {
 type picture struct {
 	sheet, old *pattern.Sheet
 	step       int
+	part       float64
 	piece      pattern.PieceID
 	stand      bool
 	spot       pattern.Place
@@ -220,7 +221,7 @@ func (b *bench) cloth(s view.Scene, cols, rows int) []string {
 	}
 	set := b.d.Settings
 	p := picture{
-		sheet: s.Sheet, old: s.Old, step: s.Step, piece: s.Piece, stand: s.Stand, says: s.Says, unit: int8(s.Unit), eye: b.eye,
+		sheet: s.Sheet, old: s.Old, step: s.Step, part: s.Part, piece: s.Piece, stand: s.Stand, says: s.Says, unit: int8(s.Unit), eye: b.eye,
 		cols: cols, rows: rows, looks: set, pages: s.Pages,
 	}
 	if s.Cloth != nil {

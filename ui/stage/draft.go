@@ -24,6 +24,7 @@ type Draft struct {
 	done   map[string]bool // the steps whose questions are settled
 	blank  *pattern.Sheet  // the table before the first step
 	terms  terms
+	part   float64 // how much of the newest lines is drawn yet; 0: all
 }
 
 // NewDraft is the third stage.
@@ -233,7 +234,7 @@ func (s *Draft) View(r desk.Rect) []string {
 
 func (s *Draft) scene(r desk.Rect) view.Scene {
 	sheet := s.d.Sheet()
-	out := view.Scene{Sheet: sheet, Step: s.at()}
+	out := view.Scene{Sheet: sheet, Step: s.at(), Part: s.part}
 	st, ok := s.current()
 	if !ok {
 		return out

@@ -33,6 +33,8 @@ const (
 	PastedOne       ID = "Pasted: 1 value."
 	PasteUnread     ID = "Nothing in the paste could be read as a length."
 	Copied          ID = "Copied, and written to {1}."
+	CopiedOnly      ID = "Given to the clipboard only: {1}."
+	CopiedNone      ID = "There is nothing here to copy yet."
 	ManyChanges     ID = "{1} later steps follow."
 	OneChange       ID = "1 later step follows."
 	MoreWords       ID = "{1} more lines: {2}"

@@ -40,8 +40,8 @@ const (
 	SettingOn         ID = "on"
 	SettingOff        ID = "off"
 	SettingKept       ID = "Kept in {1}."
-	SettingBroken     ID = "{1}, line {2}: {3}. The usual settings are used."
-	SettingAuto       ID = "auto"
+	SettingNotKept    ID = "Changed for now, not kept: {1}."
+	SettingsWrong     ID = "{1} lines of the settings were not read; chalkfold settings names them."
 )
 
 // A class at a glance, and comparing.

@@ -16,8 +16,6 @@ const (
 	StartSample      ID = "Try with the sample client"
 	StartSampleSays  ID = "All numbers are there; change what you like."
 	StartHow         ID = "Arrows choose, Enter begins. q leaves, here and anywhere."
-	StartMouse       ID = "Use the mouse"
-	StartMouseSays   ID = "Then marking text takes Shift. F8 changes it."
 )
 
 // Rescued work, offered on the first screen.

@@ -62,7 +62,7 @@ func (v View) steps(c *canvas.Canvas) {
 			d := v.dot(l.to.Apply(m.At))
 			c.Point(d.X, d.Y, canvas.Second)
 		case fresh:
-			v.path(c, l, m.Path, canvas.Newest, dashOf(m.Role))
+			v.path(c, l, v.scene.drawnYet(m.Path), canvas.Newest, dashOf(m.Role))
 		case m.Kind == pattern.MarkGuide || m.Role == pattern.RoleGuide:
 			v.path(c, l, m.Path, canvas.Faint, canvas.Dotted)
 		default:
@@ -70,6 +70,17 @@ func (v View) steps(c *canvas.Canvas) {
 		}
 	}
 }
+
+// drawnYet is a newest line as far as it is drawn.
+func (s Scene) drawnYet(p geom.Path) geom.Path {
+	if !s.growing() || len(p) == 0 {
+		return p
+	}
+	return p.Part(0, p.Length()*s.Part)
+}
+
+// growing says that the newest lines are not whole yet.
+func (s Scene) growing() bool { return s.Part > 0 && s.Part < 1 }
 
 // dashOf is how a line of a role is broken up.
 func dashOf(r pattern.Role) canvas.Dash {

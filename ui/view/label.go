@@ -18,7 +18,7 @@ func (v View) labels(c *canvas.Canvas) {
 			c.Label(d.X, d.Y, "> "+v.scene.Says, canvas.Selected)
 		}
 	}
-	if v.stepping() {
+	if v.stepping() && !v.scene.growing() { // its words stand where the whole line leaves room
 		v.newest(c)
 	}
 	if v.scene.Pages != nil {

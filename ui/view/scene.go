@@ -16,11 +16,12 @@ type Scene struct {
 	Spot  *pattern.Place // a place to point at
 	Says  string         // the words beside it
 	Unit  measure.Unit
-	Cloth *Cloth // the pieces lie on cloth, not beside each other
-	Pages *Pages // the pieces lie on sheets of paper
-	Bold  bool   // outlines two dots thick, for the last row of a room
-	cut   bool   // the cut lines are drawn too
-	low   bool   // what belongs to no half lies below, not beyond the hem
+	Cloth *Cloth  // the pieces lie on cloth, not beside each other
+	Pages *Pages  // the pieces lie on sheets of paper
+	Part  float64 // how much of the newest lines is drawn yet, of their length; 0: all
+	Bold  bool    // outlines two dots thick, for the last row of a room
+	cut   bool    // the cut lines are drawn too
+	low   bool    // what belongs to no half lies below, not beyond the hem
 }
 
 // lying is a piece with its place on the table.
