@@ -13,6 +13,7 @@ import (
 	"time"
 
 	"chalkfold/ui/session"
+	"chalkfold/ui/shell"
 
 	"github.com/stretchr/testify/require"
 )
@@ -31,7 +32,7 @@ type table struct {
 // program builds the program once for all evenings, into a folder that is gone
 // when the tests of this room have run.
 var program = sync.OnceValues(func() (string, error) {
-	prog := filepath.Join(built, "chalkfold")
+	prog := filepath.Join(shell.Built(), "chalkfold")
 	if out, err := exec.Command("go", "build", "-o", prog, "chalkfold").CombinedOutput(); err != nil {
 		return "", fmt.Errorf("%w: %s", err, out)
 	}

@@ -13,6 +13,9 @@ import (
 // taken away when they have run.
 var built string
 
+// Built is that folder, for the tests outside the room.
+func Built() string { return built }
+
 // tidied are the tests, with that folder round them.
 type tidied struct{ *testing.M }
 
