@@ -144,7 +144,11 @@ func (s screen) shown() string {
 				continue
 			}
 			a.WriteString(c.Content)
-			b.WriteByte(letter(c.Style.Attrs, c.Style.Underline != 0))
+			look := letter(c.Style.Attrs, c.Style.Underline != 0)
+			if c.Content == " " && look == 'b' {
+				look = ' ' // nobody sees a bold blank
+			}
+			b.WriteByte(look)
 		}
 		text.WriteString(strings.TrimRight(a.String(), " ") + "\n")
 		if l := strings.TrimRight(b.String(), " "); l != "" {
