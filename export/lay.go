@@ -46,7 +46,7 @@ func NewLay(s laid.Shown, o LayOptions) Drawing {
 	d.Title = kind + " on the " + s.Cloth.Name + " cloth: " + heading(d.Facts)
 	d.Says = l.says()
 	if o.Full {
-		d.Width, d.Height = math.Ceil(l.mm(l.across())), math.Ceil(l.mm(s.Lay.Length))
+		d.Width, d.Height = math.Ceil(l.mm(l.across())), math.Ceil(l.mm(l.long()))
 		d.Pieces = l.pieces()
 		return d
 	}
@@ -77,7 +77,7 @@ func NewLay(s laid.Shown, o LayOptions) Drawing {
 	l.at = geom.Point{X: layMargin + rulerRoom, Y: micron(y)}
 	d.Page = append(d.Page, l.cloth()...)
 	d.Pieces = l.pieces()
-	y += l.mm(s.Lay.Length) + 2.5*layNote
+	y += l.mm(l.long()) + 2.5*layNote
 	for _, t := range lay.Say(s.Problem, s.Lay) {
 		write(t.In(o.Unit), layNote)
 	}
@@ -106,15 +106,11 @@ func (l *layout) facts() Facts {
 }
 
 // opened says that a part is opened flat beyond the folded one.
-func (l *layout) opened() bool { return l.shown.Lay.Folded < l.shown.Lay.Length }
+func (l *layout) opened() bool { return l.shown.Problem.Cloth.Opens(l.shown.Lay) }
 
-// folded is the width of the cloth as it lies folded.
-func (l *layout) folded() int64 {
-	if c := &l.shown.Problem.Cloth; c.Fold != lay.Flat {
-		return c.Width / 2
-	}
-	return l.shown.Problem.Cloth.Width
-}
+// folded is the width of the cloth as it lies folded, long how long it lies.
+func (l *layout) folded() int64 { return l.shown.Problem.Cloth.Lying(l.shown.Lay) }
+func (l *layout) long() int64   { return l.shown.Problem.Cloth.Lies(l.shown.Lay) }
 
 // across is the widest that the cloth lies.
 func (l *layout) across() int64 {
@@ -127,7 +123,7 @@ func (l *layout) across() int64 {
 // scale picks the largest scale at which the cloth fits.
 func (l *layout) scale(width, height float64) {
 	for _, n := range layScales {
-		if l.k = 1 / n; l.mm(l.across()) <= width && l.mm(l.shown.Lay.Length) <= height {
+		if l.k = 1 / n; l.mm(l.across()) <= width && l.mm(l.long()) <= height {
 			return
 		}
 	}

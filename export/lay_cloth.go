@@ -13,7 +13,7 @@ import (
 // lengths along it.
 func (l *layout) cloth() []Item {
 	c, found := &l.shown.Problem.Cloth, &l.shown.Lay
-	wide, long := l.folded(), found.Length
+	wide, long := l.folded(), l.long()
 	end := min(found.Folded, long)
 	var out []Item
 	line := func(role pattern.Role, name string, points ...lay.Point) {
@@ -23,11 +23,21 @@ func (l *layout) cloth() []Item {
 		}
 		out = append(out, Item{Role: role, Name: name, Path: geom.Lines(at...)})
 	}
-	line(pattern.RoleGuide, "cut end", lay.Point{}, lay.Point{X: wide})
-	if c.Fold == lay.Flat {
-		line(pattern.RoleGuide, "selvage", lay.Point{}, lay.Point{Y: end})
+	if c.Fold == lay.Across {
+		line(pattern.RoleFold, "fold of the cloth", lay.Point{}, lay.Point{X: wide})
 	} else {
+		line(pattern.RoleGuide, "cut end", lay.Point{}, lay.Point{X: wide})
+	}
+	if c.Warps() {
 		line(pattern.RoleFold, "fold of the cloth", lay.Point{}, lay.Point{Y: end})
+	} else {
+		line(pattern.RoleGuide, "selvage", lay.Point{}, lay.Point{Y: end})
+	}
+	if c.Fold == lay.OffCentre { // the selvage that is folded in
+		line(pattern.RoleGuide, "selvage of the upper layer", lay.Point{X: found.Depth}, lay.Point{X: found.Depth, Y: end})
+		if c.Edge > 0 {
+			line(pattern.RoleBalance, "not cut beyond", lay.Point{X: found.Depth - c.Edge}, lay.Point{X: found.Depth - c.Edge, Y: end})
+		}
 	}
 	role, name := pattern.RoleGuide, "selvage"
 	if c.Fold == lay.ToMiddle {
@@ -37,14 +47,18 @@ func (l *layout) cloth() []Item {
 	line(role, name, lay.Point{X: wide}, lay.Point{X: wide, Y: end})
 	if e := c.Edge; e > 0 && c.Fold != lay.ToMiddle {
 		line(pattern.RoleBalance, "not cut beyond", lay.Point{X: wide - e}, lay.Point{X: wide - e, Y: end})
-		if c.Fold == lay.Flat {
+		if !c.Warps() {
 			line(pattern.RoleBalance, "not cut beyond", lay.Point{X: e}, lay.Point{X: e, Y: end})
 		}
 	}
 	last := wide
 	if l.opened() {
 		last = c.Width
-		line(pattern.RoleGuide, "opened out flat", lay.Point{Y: end}, lay.Point{X: last, Y: end})
+		name := "opened out flat"
+		if c.Fold == lay.Across {
+			name = "cut end of the upper layer"
+		}
+		line(pattern.RoleGuide, name, lay.Point{Y: end}, lay.Point{X: last, Y: end})
 		line(pattern.RoleGuide, "selvage", lay.Point{Y: end}, lay.Point{Y: long})
 		line(pattern.RoleGuide, "selvage", lay.Point{X: last, Y: end}, lay.Point{X: last, Y: long})
 	}
@@ -85,10 +99,31 @@ func (l *layout) ruler(wide, long int64) []Item {
 	p := l.point(lay.Point{X: wide})
 	text := l.unit.Say(length(wide))
 	words(text, geom.Point{X: micron(p.X - TextWidth(text, leastSize)), Y: micron(p.Y - 1)})
-	if l.shown.Problem.Cloth.Fold != lay.Flat {
-		words("fold", geom.Point{X: l.at.X, Y: micron(l.at.Y - 1)})
+	for _, f := range l.marks() {
+		words(f.text, geom.Point{X: l.point(lay.Point{X: f.at}).X, Y: micron(l.at.Y - 1)})
 	}
 	return out
+}
+
+// clothMark is a word above the cloth.
+type clothMark struct {
+	text string
+	at   int64 // across
+}
+
+// marks name the fold, and of cloth folded off centre what is double and what
+// is single.
+func (l *layout) marks() []clothMark {
+	c, found := &l.shown.Problem.Cloth, &l.shown.Lay
+	switch c.Fold {
+	case lay.Flat:
+		return nil
+	case lay.Across:
+		return []clothMark{{"fold, double up to " + l.unit.Say(length(found.Folded)), 0}}
+	case lay.OffCentre:
+		return []clothMark{{"fold", 0}, {"single from " + l.unit.Tape(length(found.Depth)), found.Depth}}
+	}
+	return []clothMark{{"fold", 0}}
 }
 
 func length(steps int64) measure.Length { return measure.Length(float64(steps) / lay.PerMM) }

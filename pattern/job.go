@@ -91,7 +91,7 @@ type Cloth struct {
 	Name         string // main, lining, interfacing
 	Width        measure.Length
 	Edges        measure.Length // each selvage, not cut
-	Fold         string         // lengthwise, flat, to_middle
+	Fold         string         // lengthwise, flat, to_middle, off_centre, across
 	Nap          bool
 	ShrinkAlong  float64 // per cent
 	ShrinkAcross float64

@@ -11,7 +11,8 @@ import (
 type KeptLay struct {
 	Cloth       string         // main, lining, interfacing
 	Width       measure.Length // of the cloth that it was laid on, as bought
-	Fold        string         // lengthwise, flat, to_middle
+	Fold        string         // lengthwise, flat, to_middle, off_centre, across
+	Depth       measure.Length // of a fold off centre: how far in it is folded
 	Evaluations int64          // how long it was searched for
 	Pins        []LaidPiece    // that she laid herself: they stay when the rest is laid anew
 	Placed      []LaidPiece    // all pieces, from the cut end on
@@ -30,16 +31,18 @@ type LaidPiece struct {
 	How    LaidHow
 }
 
-// LaidHow says how a piece that is cut once lies on folded cloth; of all
+// LaidHow says how a piece that is cut once lies on folded cloth; of most
 // others it is empty.
 type LaidHow string
 
-// In the part that is opened flat, with the second layer wasted, or as half on
-// the fold.
+// In the part that is opened flat, with the second layer wasted, as half on
+// the fold, or in the single part of cloth folded off centre; a piece of a pair
+// may lie there too.
 const (
 	LaidOpened LaidHow = "opened"
 	LaidWasted LaidHow = "wasted"
 	LaidHalf   LaidHow = "half"
+	LaidBeside LaidHow = "single"
 )
 
 // Lay returns the lay that was kept of a cloth, if there is one.

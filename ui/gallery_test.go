@@ -93,6 +93,13 @@ func half(t testing.TB, cols, rows int) screen {
 	return seatedWith(t, cols, rows, job)
 }
 
+// folded is the figure with cloth that is folded otherwise.
+func folded(fold string) func(t testing.TB, cols, rows int) screen {
+	return func(t testing.TB, cols, rows int) screen {
+		return seatedWith(t, cols, rows, figure().WithCloth(pattern.Cloth{Name: "main", Width: measure.In.Length(58), Fold: fold}))
+	}
+}
+
 // learnersIn puts a few sessions into the folder of the open one.
 func learnersIn(s screen) {
 	dir := filepath.Dir(s.m.d.Path())
@@ -276,6 +283,8 @@ func stageScenes() []scene {
 		{name: "true-what-if", stage: desk.True, keys: []string{"esc", "4", "w", "up", "up"}},
 		{name: "lay", stage: desk.Lay, once: true, keys: []string{"esc", "5"}},
 		{name: "lay-flaw", stage: desk.Lay, do: then(unsearched, press("esc", "f", "20, 4, 1"))},
+		{name: "lay-off-centre", stage: desk.Lay, begin: folded("off_centre"), do: then(unsearched, press("esc"))},
+		{name: "lay-across", stage: desk.Lay, begin: folded("across"), do: then(unsearched, press("esc"))},
 		{name: "lay-widths", stage: desk.Lay, once: true, do: then(unsearched, press("esc", "v"))},
 		{name: "lay-empty", stage: desk.Lay, begin: bareDesk, state: "empty", keys: []string{"esc", "5"}},
 		{name: "lay-half", stage: desk.Lay, begin: half, state: "partly filled", do: then(unsearched, press("esc"))},

@@ -10,6 +10,8 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
+	"chalkfold/pattern/laid"
+	"chalkfold/pattern/lay"
 )
 
 // levels lists every level of the rows once, from the highest down: they are
@@ -50,7 +52,7 @@ func cutting(p *pattern.Piece) string {
 
 // setting says where the working edge and the top line are chalked: so far in
 // that every mark of the cutting line finds cloth.
-func setting(p *pattern.Piece, rows []Row, g grid) []string {
+func setting(p *pattern.Piece, j pattern.Job, rows []Row, g grid) []string {
 	room, least := measure.Inch/4, measure.Inch
 	if g.unit != measure.In {
 		room, least = 5*measure.Millimetre, 25*measure.Millimetre
@@ -65,10 +67,24 @@ func setting(p *pattern.Piece, rows []Row, g grid) []string {
 	}
 	edge := "Working edge: the fold. Fold the cloth right sides together, fold towards you."
 	from := "the fold"
+	fold := foldOf(p, j)
+	if p.Cut == pattern.OnFold && fold == lay.OffCentre {
+		edge = "Working edge: the fold. Fold one selvage in, right sides together, as far as the lay says, fold towards you."
+	}
+	if p.Cut == pattern.OnFold && unfolded(fold) {
+		from = "the centre line"
+		edge = fmt.Sprintf("Working edge: a centre line chalked along the grain, at least %s from the edge of the cloth: no fold lies there, so mark one half, then the same mirrored on its other side.",
+			g.say(wide+room))
+	}
 	if p.Cut != pattern.OnFold {
 		from = "the centre line"
 		layers := "both layers, right sides together"
-		if p.Cut == pattern.Single {
+		switch {
+		case p.Cut == pattern.Pair && fold == lay.Flat:
+			layers = "one layer, right side down; then the same mirrored for the other of the pair"
+		case p.Cut == pattern.Pair && fold == lay.OffCentre:
+			layers += ", where the cloth lies double; where it lies single, on one, and then the same mirrored"
+		case p.Cut == pattern.Single:
 			layers = "one layer, right side down"
 			if p.FaceUp {
 				layers = "one layer, right side up"
@@ -85,8 +101,24 @@ func setting(p *pattern.Piece, rows []Row, g grid) []string {
 	}
 }
 
+// foldOf is how the cloth of a piece is folded.
+func foldOf(p *pattern.Piece, j pattern.Job) string {
+	name := p.Cloth
+	if name == "" {
+		name = laid.Main
+	}
+	c, _ := laid.ClothOf(j, name)
+	return c.Fold
+}
+
+// unfolded says that no fold runs along the grain.
+func unfolded(fold string) bool { return fold == lay.Flat || fold == lay.Across }
+
 // grain says how the warp runs, and what is not cut.
-func grain(p *pattern.Piece) string {
+func grain(p *pattern.Piece, j pattern.Job) string {
+	if p.Cut == pattern.OnFold && unfolded(foldOf(p, j)) {
+		return "The grain runs along the centre line. Nothing is cut there: both halves are one piece."
+	}
 	if p.Cut == pattern.OnFold {
 		return "The grain runs along the fold. The fold is the centre: no allowance there, never cut it."
 	}

@@ -93,10 +93,10 @@ func (m *marking) make() Piece {
 		}
 	}
 	out.Levels = levels(out.Rows)
-	out.Set = setting(p, out.Rows, m.grid)
+	out.Set = setting(p, m.sheet.Job, out.Rows, m.grid)
 	out.Darts = m.darts()
 	out.Notches = notches(p, m.grid)
-	out.Grain = grain(p)
+	out.Grain = grain(p, m.sheet.Job)
 	out.Proofs = m.proofs(out.Rows)
 	return out
 }

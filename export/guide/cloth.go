@@ -9,6 +9,7 @@ import (
 	"chalkfold/export/pdf"
 	"chalkfold/export/shop"
 	"chalkfold/measure"
+	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
 )
 
@@ -98,12 +99,32 @@ func (g *guide) before() {
 	g.Heading(1, "Before cutting")
 	g.List(pdf.Tick,
 		"Wash or steam the cloth as the garment will be, and press it.",
-		"Straighten the end by a thread. Fold selvage to selvage, right sides together.",
+		"Straighten the end by a thread. "+g.folding(),
 		"Check the cloth for flaws, nap and one-way print; decide which way is up.",
 		fmt.Sprintf("Count the pieces: %d on paper, each with its number, count and grain.", len(g.sheet.Pieces)),
 		"Both ends of each grain arrow lie equally far from the selvage.",
 		"Measure a control square of the print once more.",
 	)
+}
+
+// folding is how the main cloth is folded before anything is laid on it.
+func (g *guide) folding() string {
+	c, _ := laid.ClothOf(g.sheet.Job, laid.Main)
+	switch c.Fold {
+	case lay.Flat:
+		return "Lay it flat, in one layer, right side down."
+	case lay.ToMiddle:
+		return "Fold both selvages to the middle, right sides together."
+	case lay.OffCentre:
+		return "Fold one selvage in, right sides together, as far as the lay says; the rest lies single."
+	case lay.Across:
+		says := "Fold it across, right sides together, selvages on selvages, as far as the lay says"
+		if c.Nap {
+			says += "; then cut along the fold and turn the upper layer end for end, so that the nap of both runs the same way"
+		}
+		return says + "."
+	}
+	return "Fold selvage to selvage, right sides together."
 }
 
 // marks lists what is clipped, pricked and chalked, piece by piece.

@@ -53,9 +53,9 @@ func (l *Lays) Says(name string) string {
 	}
 	buy := shown.Buy(shown.Lay).Says
 	if shown.Kept {
-		return "Laid out, as kept: " + buy + "."
+		return "Laid out, as kept: " + buy + shown.Folded().In(l.unit) + "."
 	}
-	return "By a first lay, side by side: " + buy + "; a search may need less."
+	return "By a first lay, side by side: " + buy + shown.Folded().In(l.unit) + "; a search may need less."
 }
 
 // shown works the lay of a cloth out.

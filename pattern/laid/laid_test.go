@@ -38,7 +38,10 @@ func kept(t *testing.T, j pattern.Job, cloth string) (pattern.Job, lay.Lay) {
 
 func TestAKeptLayIsShownAgain(t *testing.T) {
 	for _, cloth := range []string{"main", "interfacing"} {
-		for _, fold := range []string{lay.Lengthwise, lay.Flat} {
+		for _, fold := range []string{lay.Lengthwise, lay.Flat, lay.OffCentre, lay.Across} {
+			if fold == lay.Across && cloth != "main" {
+				continue // of facings on the fold there is nothing to fold it for
+			}
 			j := job().WithCloth(pattern.Cloth{Name: cloth, Width: measure.In.Length(45), Fold: fold, ShrinkAlong: 4})
 			j, l := kept(t, j, cloth)
 			s, err := laid.Show(workroom.Draft(j), cloth)
@@ -51,6 +54,25 @@ func TestAKeptLayIsShownAgain(t *testing.T) {
 			require.LessOrEqual(t, s.Lay.Length, l.Length)
 		}
 	}
+}
+
+// A fold off centre stays as deep as it was kept, also round pins alone.
+func TestTheDepthOfAFoldIsKept(t *testing.T) {
+	j := job().WithCloth(pattern.Cloth{Name: "main", Width: measure.In.Length(45), Fold: lay.OffCentre})
+	j, l := kept(t, j, "main")
+	k := j.Lays[0]
+	require.Positive(t, k.Depth)
+	k.Pins, k.Placed = k.Placed[:1], nil
+	s, err := laid.Show(workroom.Draft(j.WithLay(k)), "main")
+	require.NoError(t, err)
+	require.Equal(t, l.Depth, s.Lay.Depth)
+	require.Len(t, s.Problem.Pins, 1)
+	require.Contains(t, s.Says().In(measure.In), "one selvage folded in by")
+	j.Lays[0].Depth = 0 // of which nothing is known
+	s, err = laid.Show(workroom.Draft(j), "main")
+	require.NoError(t, err)
+	require.False(t, s.Kept)
+	require.False(t, s.Dropped.IsEmpty())
 }
 
 func TestWithoutAKeptLayTheFirstIsShown(t *testing.T) {

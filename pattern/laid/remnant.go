@@ -100,6 +100,8 @@ func (t trial) folds() {
 		{lay.Flat, "Lay it flat, in one layer: then it is enough."},
 		{lay.Lengthwise, "Fold it lengthwise: then it is enough."},
 		{lay.ToMiddle, "Fold both edges to the middle: then it is enough."},
+		{lay.OffCentre, "Fold it off centre, no farther in than the widest double piece needs: then it is enough."},
+		{lay.Across, "Fold it across, end to end: then it is enough."},
 	} {
 		if c := t.f.Work.Cloth; c.Fold != fold.id {
 			c.Fold = fold.id

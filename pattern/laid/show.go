@@ -61,6 +61,11 @@ func (w Work) Again(k pattern.KeptLay) (lay.Lay, measure.Sentence) {
 		}
 		placed = append(placed, q)
 	}
+	if w.Cloth.Fold == lay.OffCentre {
+		if w.Problem.Cloth.Depth = steps(k.Depth); w.Problem.Cloth.Depth <= 0 {
+			return lay.Lay{}, changed
+		}
+	}
 	l, faults := lay.Kept(w.Problem, placed)
 	if len(faults) > 0 {
 		return lay.Lay{}, changed
@@ -76,6 +81,10 @@ func folds(fold string) string {
 		return "flat"
 	case lay.ToMiddle:
 		return "both edges folded to the middle"
+	case lay.OffCentre:
+		return "folded off centre"
+	case lay.Across:
+		return "folded across"
 	}
 	return "folded lengthwise"
 }
@@ -89,14 +98,25 @@ func (w Work) Buy(l lay.Lay) lay.Purchase { return lay.Buy(l.Length, w.Problem.C
 // Says is the cloth to buy beside the hand rule: which lay it is, and both
 // amounts where they differ.
 func (s Shown) Says() measure.Sentence {
-	words := "Laid out: " + s.Buy(s.Lay).Says
+	words := "Laid out{}: " + s.Buy(s.Lay).Says
 	if !s.Kept {
 		words += " by a first lay, side by side; a search may need less"
 	}
 	if h, ok := s.Hand(s.Cloth.Width); ok {
 		words += ". By the hand rule: " + lay.Says(h.Yards, h.Metric)
 	}
-	return measure.Tell(words + ".")
+	return measure.Tell(words+".", s.Folded())
+}
+
+// Folded says how the cloth is folded, where that is not selvage to selvage.
+func (s Shown) Folded() measure.Sentence {
+	switch s.Cloth.Fold {
+	case lay.OffCentre:
+		return measure.Tell(", one selvage folded in by {say}", length(s.Lay.Depth))
+	case lay.Lengthwise:
+		return measure.Sentence{}
+	}
+	return measure.Tell(", " + folds(s.Cloth.Fold))
 }
 
 // length and steps carry places between sessions and lays.

@@ -108,7 +108,7 @@ func (w Work) Cost(b lay.Purchase) float64 { return float64(b.Metric) / 1000 * w
 // they had to. Both searches have the same count.
 func (w Work) NapCost(l lay.Lay, s Search) measure.Sentence {
 	p := w.Problem
-	p.Cloth.Nap, p.Pins = !p.Cloth.Nap, nil
+	p.Cloth.Nap, p.Cloth.Depth, p.Pins = !p.Cloth.Nap, 0, nil
 	other, err := s.solve(p, 0)
 	if err != nil {
 		return measure.Sentence{}

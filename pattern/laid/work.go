@@ -49,6 +49,15 @@ func On(sheets []*pattern.Sheet, c pattern.Cloth) (Work, error) {
 	return w, err
 }
 
+// Folded is the work on the cloth folded otherwise.
+func (w Work) Folded(fold string) (Work, error) {
+	c, named := w.Cloth, w.Named
+	c.Fold = fold
+	w, err := On(w.Sheets, c)
+	w.Named = named
+	return w, err
+}
+
 // Whose names the owner of each piece; it is for several sheets on one cloth.
 func (w Work) Whose(owners []string) Work {
 	items := slices.Clone(w.Problem.Items)
@@ -62,7 +71,7 @@ func (w Work) Whose(owners []string) Work {
 // Keep writes a lay of one sheet down for its session, with the pins that it
 // was laid round.
 func (w Work) Keep(l lay.Lay) pattern.KeptLay {
-	k := pattern.KeptLay{Cloth: w.Cloth.Name, Width: w.Cloth.Width, Fold: w.Cloth.Fold, Evaluations: l.Evaluations}
+	k := pattern.KeptLay{Cloth: w.Cloth.Name, Width: w.Cloth.Width, Fold: w.Cloth.Fold, Depth: length(l.Depth), Evaluations: l.Evaluations}
 	for _, q := range w.Problem.Pins {
 		k.Pins = append(k.Pins, w.piece(q))
 	}
@@ -84,6 +93,8 @@ func (w Work) piece(q lay.Placed) pattern.LaidPiece {
 		p.How = pattern.LaidOpened
 	case q.Wasted:
 		p.How = pattern.LaidWasted
+	case q.Beside:
+		p.How = pattern.LaidBeside
 	case q.OnFold && it.Cut == pattern.Single:
 		p.How = pattern.LaidHalf
 	}
@@ -94,7 +105,7 @@ func (w Work) piece(q lay.Placed) pattern.LaidPiece {
 func (w Work) placed(p pattern.LaidPiece) (lay.Placed, error) {
 	q := lay.Placed{
 		Item: -1, Copy: p.Copy, Turn: p.Turn, Mirror: p.Mirror,
-		Opened: p.How == pattern.LaidOpened, Wasted: p.How == pattern.LaidWasted, OnFold: p.How == pattern.LaidHalf,
+		Opened: p.How == pattern.LaidOpened, Wasted: p.How == pattern.LaidWasted, OnFold: p.How == pattern.LaidHalf, Beside: p.How == pattern.LaidBeside,
 	}
 	for i := range w.Problem.Items {
 		if w.Problem.Items[i].ID == string(p.Piece) {
@@ -112,11 +123,21 @@ func (w Work) placed(p pattern.LaidPiece) (lay.Placed, error) {
 
 // Pinned is the work with the pins of a kept lay that are still pieces of it.
 func (w Work) Pinned(k pattern.KeptLay) Work {
-	w.Problem.Pins = nil
+	var pins []lay.Placed
 	for _, p := range k.Pins {
 		if q, err := w.placed(p); err == nil {
-			w.Problem.Pins = append(w.Problem.Pins, q)
+			pins = append(pins, q)
 		}
+	}
+	return w.WithPins(pins, steps(k.Depth))
+}
+
+// WithPins is the work with these pins, which lie on cloth that is folded so
+// deep off centre: with pins it stays so.
+func (w Work) WithPins(pins []lay.Placed, depth int64) Work {
+	w.Problem.Pins, w.Problem.Cloth.Depth = pins, 0
+	if len(pins) > 0 && w.Cloth.Fold == lay.OffCentre && 2*depth <= w.Problem.Cloth.Width {
+		w.Problem.Cloth.Depth = depth
 	}
 	return w
 }

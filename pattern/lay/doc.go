@@ -7,7 +7,9 @@
 // what is bought is rounded up, never down.
 //
 // The lay itself begins with a [Problem]: pieces from drafted sheets
-// ([FromSheet]) or from a file of outlines ([ReadPieces]) on one [Cloth]. [Shelf]
+// ([FromSheet]) or from a file of outlines ([ReadPieces]) on one [Cloth], flat or
+// folded: selvage to selvage, both edges to the middle, off centre with a single
+// part beside the double one, or across. [Shelf]
 // lays them at once, side by side in rows. [Solve] looks for a shorter lay: it
 // fixes the length, lets the pieces overlap, parts them by moving one after the
 // other, and shortens again, the family of methods that holds the published
@@ -18,7 +20,8 @@
 // flaws, pins, and no overlap by as much as a step of 0.0001 mm. [Say] tells the
 // lay by tape, [Buy] what to ask for in the shop.
 //
-// How the search works, file by file: plan.go turns the cloth into strips;
+// How the search works, file by file: plan.go and folds.go turn the
+// cloth into strips;
 // convex.go, region.go and grid.go table, for every two outlines at every two
 // turns, how deep one overlaps the other at any offset; searcher.go moves one
 // piece, part.go parts all, search.go shortens, solve.go runs the whole.

@@ -62,6 +62,8 @@ type member struct {
 	item, copy int // of the problem; item < 0: nothing of it
 	layers     int
 	wasted     bool
+	beside     bool
+	room       int64 // how wide it may be
 	onFold     bool
 	stances    []stance
 	fixed      bool

@@ -19,11 +19,15 @@ func (p Problem) Lie(q Placed) (Placed, error) {
 	flat := p.Cloth.Fold == Flat || q.Opened
 	q.Layers = 2
 	switch {
+	case q.Beside:
+		q.Layers = 1
 	case flat:
 		q.Layers = 1
 		if it.Cut == pattern.OnFold {
 			o = opened(o)
 		}
+	case it.Cut == pattern.OnFold && p.Cloth.Fold == Across:
+		o = opened(o)
 	case it.Cut == pattern.OnFold:
 		q.OnFold = true
 		q.Far = q.Mirror != (q.Turn == 180)
@@ -41,9 +45,9 @@ func (p Problem) Lie(q Placed) (Placed, error) {
 }
 
 // Kept puts a lay together again from its placed pieces and checks it; what
-// no longer holds is listed.
+// no longer holds is listed. Of a fold off centre the cloth says how deep it is.
 func Kept(p Problem, placed []Placed) (Lay, []error) {
-	l := Lay{Width: p.Cloth.Width}
+	l := Lay{Width: p.Cloth.Width, Depth: p.Cloth.Depth}
 	for _, q := range placed {
 		q, err := p.Lie(q)
 		if err != nil {
@@ -62,6 +66,14 @@ func Kept(p Problem, placed []Placed) (Lay, []error) {
 	}
 	if !anyOpened {
 		l.Folded = l.Length
+	}
+	if p.Cloth.Fold == Across {
+		// It is folded where the tape says so, and lies double up to there.
+		if anyOpened {
+			l.Folded += p.Cloth.Gap
+		}
+		l.Folded = p.Cloth.onTapeAtLeast(l.Folded)
+		l.Length = max(l.Length, l.Folded) + l.Folded
 	}
 	l.finish()
 	return l, Verify(p, l)

@@ -41,7 +41,7 @@ type readLay struct {
 
 // forReader is a lay in mm, with its folded part as strip.
 func forReader(p Problem, l Lay) readLay {
-	r := readLay{Strip: [4]float64{0, 0, float64(p.Cloth.Width) / PerMM, float64(l.Length) / PerMM}}
+	r := readLay{Strip: [4]float64{0, 0, float64(p.Cloth.Width) / PerMM, float64(p.Cloth.Lies(l)) / PerMM}}
 	for _, q := range l.Placed {
 		r.Outlines = append(r.Outlines, inMM(q.Outline))
 	}

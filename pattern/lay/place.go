@@ -11,7 +11,7 @@ import (
 // lay puts the best places of a plan's strips together.
 func (p *Problem) lay(pl *planned) Lay {
 	folded, whole := pl.length(&p.Cloth)
-	l := Lay{Width: p.Cloth.Width, Length: whole, Folded: folded}
+	l := Lay{Width: p.Cloth.Width, Length: whole, Folded: folded, Depth: pl.depth}
 	for k, h := range pl.searches {
 		var from Point
 		if k > 0 {
@@ -28,7 +28,7 @@ func (p *Problem) lay(pl *planned) Lay {
 			st := &m.stances[h.places[i].stance]
 			at := st.offset(h.places[i].at).plus(from)
 			l.Placed = append(l.Placed, Placed{
-				Item: m.item, Copy: m.copy, Layers: m.layers, OnFold: m.onFold, Far: st.far, Wasted: m.wasted, Opened: k > 0,
+				Item: m.item, Copy: m.copy, Layers: m.layers, OnFold: m.onFold, Far: st.far, Wasted: m.wasted, Opened: k > 0, Beside: m.beside,
 				Turn: st.turn, Mirror: st.mirror, At: at, Outline: moved(st.outline, at),
 			})
 		}
@@ -81,7 +81,7 @@ func (p *Problem) checkPins() error {
 	if len(p.Pins) == 0 {
 		return nil
 	}
-	l := Lay{Width: p.Cloth.Width, Placed: p.Pins}
+	l := Lay{Width: p.Cloth.Width, Placed: p.Pins, Depth: p.Cloth.Depth}
 	for i := range p.Pins {
 		q := &p.Pins[i]
 		if q.Item < 0 || q.Item >= len(p.Items) || q.Copy < 1 || q.Copy > p.Items[q.Item].Count {

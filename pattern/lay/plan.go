@@ -9,10 +9,11 @@ import (
 
 // builder turns a problem into strips to pack.
 type builder struct {
-	p      *Problem
-	cloth  *Cloth
-	phase  int64 // of the repeat along
-	grid   grid  // steps on which places lie; 0: anywhere
+	p     *Problem
+	cloth *Cloth
+	phase int64 // of the repeat along
+	layout
+	grid   grid // steps on which places lie; 0: anywhere
 	simple [][]Point
 	halves [][]Point // of single pieces that are their own mirror image
 	kinds  *kinds
@@ -25,6 +26,7 @@ const (
 	inOpened way = iota // in a part opened flat, one layer
 	wasting             // two layers, the second one wasted
 	asHalf              // its own mirror image: as half, on the fold
+	besides             // in the single part of cloth folded off centre
 )
 
 // plan is one model of the whole lay: the folded part and, where single
@@ -34,6 +36,7 @@ type plan struct {
 	opened bool // parts[1] is opened
 	ways   []way
 	phase  int64
+	layout
 }
 
 func newBuilder(p *Problem) *builder {
@@ -42,7 +45,7 @@ func newBuilder(p *Problem) *builder {
 		it := &p.Items[i]
 		b.simple = append(b.simple, forSearch(it.Outline, cornersFor(len(p.Items))))
 		var half []Point
-		if it.Cut == pattern.Single && p.Cloth.Fold != Flat {
+		if it.Cut == pattern.Single && p.Cloth.Warps() {
 			half = halved(it.Outline)
 		}
 		b.halves = append(b.halves, half)
@@ -62,7 +65,7 @@ func (b *builder) singles() []single {
 	}
 	for i := range b.p.Items {
 		it := &b.p.Items[i]
-		if it.Cut != pattern.Single {
+		if it.Cut != pattern.Single && !(it.Cut == pattern.OnFold && b.cloth.Fold == Across) {
 			continue
 		}
 		for c := 1; c <= it.Count; c++ {
@@ -78,7 +81,11 @@ func (b *builder) singles() []single {
 // together with another.
 func (b *builder) twoAlike(item, copy int) bool {
 	it := &b.p.Items[item]
-	if _, own := ownMirror(it.Outline); !own || b.cloth.Fold == Flat {
+	_, own := ownMirror(it.Outline)
+	if it.Cut == pattern.OnFold { // opened it is, and lies so where the fold is of no use to it
+		own = b.cloth.Fold == Across
+	}
+	if !own || b.cloth.Fold == Flat {
 		return false
 	}
 	return copy <= it.Count/2*2
@@ -90,6 +97,13 @@ const mostMixed = 4 // above so many single pieces only all one way or the other
 func (b *builder) ways(singles []single) [][]way {
 	if len(singles) == 0 {
 		return [][]way{nil}
+	}
+	if b.cloth.Fold == OffCentre {
+		ws := make([]way, len(singles))
+		for k, s := range singles {
+			ws[k] = b.wayBeside(s.item)
+		}
+		return [][]way{ws}
 	}
 	// The second choice of a piece: as half where it can be, else wasting.
 	second := make([]way, len(singles))
@@ -130,6 +144,15 @@ func (b *builder) phases() []int64 {
 		return []int64{0}
 	}
 	var out []int64
+	if b.cloth.Fold == Across {
+		// The repeat is the same in both layers only where the fold lies on its
+		// middle, or midway.
+		out = append(out, 0)
+		if b.cloth.RepeatAlong%2 == 0 {
+			out = append(out, b.cloth.RepeatAlong/2)
+		}
+		return out
+	}
 	for k := range int64(phasesTried) {
 		out = append(out, k*b.cloth.RepeatAlong/phasesTried)
 	}
@@ -139,19 +162,23 @@ func (b *builder) phases() []int64 {
 func (b *builder) plans() ([]plan, error) {
 	singles := b.singles()
 	var out []plan
-	var problem error
+	layouts, problem := b.layouts()
+	if problem != nil {
+		return nil, problem
+	}
 	for _, phase := range b.phases() {
 		b.phase = phase
-		for _, ws := range b.ways(singles) {
-			p, err := b.plan(singles, ws)
-			if err != nil {
-				if problem == nil {
-					problem = err
+		for _, b.layout = range layouts {
+			for _, ws := range b.ways(singles) {
+				p, err := b.plan(singles, ws)
+				if err != nil {
+					if problem == nil {
+						problem = err
+					}
+					continue
 				}
-				continue
+				out = append(out, p)
 			}
-			p.phase = b.phase
-			out = append(out, p)
 		}
 	}
 	if len(out) == 0 {
@@ -169,8 +196,12 @@ func (b *builder) plan(singles []single, ws []way) (plan, error) {
 		s.low, s.width = c.Edge, c.Width-c.Edge
 	case ToMiddle:
 		s.width = c.Width / 2
+	case OffCentre:
+		s.width = b.single().to
+	case Across:
+		s.low, s.width = c.Edge, c.Width-c.Edge
 	}
-	pl := plan{parts: []*strip{s}, ways: ws}
+	pl := plan{parts: []*strip{s}, ways: ws, phase: b.phase, layout: b.layout}
 	open := &strip{opened: true, low: c.Edge, width: c.Width - c.Edge, gap: float64(c.Gap), kinds: b.kinds}
 	way := map[single]way{}
 	for k, one := range singles {
@@ -207,6 +238,10 @@ func (b *builder) member(s, open *strip, item, copy int, ways map[single]way) (i
 	it := &b.p.Items[item]
 	flat := b.cloth.Fold == Flat
 	m = member{item: item, copy: copy, layers: 2, group: item}
+	across := zone{s.low, s.width}
+	if b.cloth.Fold == OffCentre {
+		across = b.double()
+	}
 	outline, simple, how := it.Outline, b.simple[item], freely
 	into = s
 	switch {
@@ -215,21 +250,36 @@ func (b *builder) member(s, open *strip, item, copy int, ways map[single]way) (i
 		switch {
 		case it.Cut == pattern.OnFold:
 			outline, how = opened(outline), wholly
-			simple = forSearch(outline, cornersFor(len(b.p.Items)))
 		case it.Cut == pattern.Pair && copy%2 == 0:
 			how = freelyMirrored
 		}
-	case it.Cut == pattern.OnFold:
+	case it.Cut == pattern.OnFold && b.cloth.Fold != Across:
 		m.onFold, how = true, onTheFold
+	case b.cloth.Fold == OffCentre && (it.Cut == pattern.Pair || b.twoAlike(item, copy)):
+		if m.beside, skip = b.liesBeside(item, copy); skip {
+			return nil, m, true
+		}
+		if m.beside && it.Cut == pattern.Pair && copy%2 == 0 {
+			how = freelyMirrored
+		}
 	case it.Cut == pattern.Pair || b.twoAlike(item, copy):
 		// An odd copy brings its mirror image with it.
 		if copy%2 == 0 {
 			return nil, m, true
 		}
+		if it.Cut == pattern.OnFold {
+			outline, how = opened(outline), wholly
+		}
 	default:
+		if it.Cut == pattern.OnFold { // on cloth folded across
+			outline, how = opened(outline), wholly
+		}
 		switch ways[single{item, copy}] {
 		case inOpened:
 			into, m.layers = open, 1
+			across = zone{open.low, open.width}
+		case besides:
+			m.beside = true
 		case asHalf:
 			outline = b.halves[item]
 			simple = forSearch(outline, cornersFor(len(b.p.Items)))
@@ -238,7 +288,17 @@ func (b *builder) member(s, open *strip, item, copy int, ways map[single]way) (i
 			m.wasted = true
 		}
 	}
-	m.stances = b.stances(into, it, simple, outline, how)
+	if how == wholly {
+		simple = forSearch(outline, cornersFor(len(b.p.Items)))
+	}
+	if m.beside {
+		m.layers, across = 1, b.single()
+	}
+	m.room = across.wide()
+	if b.cloth.Fold == ToMiddle && into == s {
+		m.room = b.cloth.Width/4 - b.cloth.Edge
+	}
+	m.stances = b.stances(across, it, simple, outline, how)
 	into.area += float64(twiceArea(outline)) / 2
 	return into, m, false
 }
@@ -252,10 +312,10 @@ func (b *builder) tooWide(s *strip, m *member) error {
 		lo, hi := bounds(st.outline)
 		least = min(least, hi.X-lo.X)
 		if m.onFold {
-			if hi.X-lo.X <= b.roomAcross(s) {
+			if hi.X-lo.X <= m.room {
 				fit = append(fit, st)
 			}
-		} else if st.gx.has(st.xlo, st.xhi) && hi.X-lo.X <= b.roomAcross(s) {
+		} else if st.gx.has(st.xlo, st.xhi) && hi.X-lo.X <= m.room {
 			fit = append(fit, st)
 		}
 	}
@@ -267,6 +327,12 @@ func (b *builder) tooWide(s *strip, m *member) error {
 	cloth, works, need := "the cloth", "", least+2*b.cloth.Edge
 	switch {
 	case s.opened || b.cloth.Fold == Flat:
+	case b.cloth.Fold == Across:
+		cloth, works = "the cloth folded across", "lay it flat, or "
+	case b.cloth.Fold == OffCentre && m.beside:
+		cloth, works, need = "the single part", "lay it flat, or ", least+2*b.depth+b.cloth.Edge
+	case b.cloth.Fold == OffCentre:
+		cloth, works, need = "the double part", "lay it flat, or ", 2*(least+b.cloth.Edge)
 	case b.cloth.Fold == ToMiddle:
 		cloth, works, need = "each side of the cloth folded to the middle", "fold it lengthwise, or ", 4*(least+b.cloth.Edge)
 	default:
@@ -274,23 +340,15 @@ func (b *builder) tooWide(s *strip, m *member) error {
 	}
 	u := b.p.Unit
 	wrong := "it fits at no turn that the grain allows"
-	if least <= b.roomAcross(s) {
+	if least <= m.room {
 		wrong = "its match point cannot lie on the stripe"
 	}
 	return &measure.Refusal{
 		Where: it.name(),
-		Read:  fmt.Sprintf("%s across, %s %s", u.Say(length(least)), cloth, u.Say(length(b.roomAcross(s)))),
+		Read:  fmt.Sprintf("%s across, %s %s", u.Say(length(least)), cloth, u.Say(length(m.room))),
 		Wrong: wrong,
 		Works: works + "buy cloth of " + u.Say(length(need).Up(u.Length(1))),
 	}
-}
-
-// roomAcross is how wide a member of the strip may be.
-func (b *builder) roomAcross(s *strip) int64 {
-	if b.cloth.Fold == ToMiddle && !s.opened {
-		return b.cloth.Width/4 - b.cloth.Edge
-	}
-	return s.width - s.low
 }
 
 func length(steps int64) measure.Length { return measure.Length(float64(steps) / PerMM) }
@@ -301,11 +359,11 @@ func (b *builder) fixtures(s *strip) error {
 	s.moving = len(s.members)
 	for k := range b.p.Pins {
 		pin := &b.p.Pins[k]
-		m := member{item: pin.Item, copy: pin.Copy, layers: pin.Layers, onFold: pin.OnFold, wasted: pin.Wasted, fixed: true}
+		m := member{item: pin.Item, copy: pin.Copy, layers: pin.Layers, onFold: pin.OnFold, wasted: pin.Wasted, beside: pin.Beside, fixed: true}
 		b.fix(s, m, pin.Outline)
 	}
 	for _, f := range b.cloth.Flaws {
-		for _, r := range b.cloth.flawOn(f) {
+		for _, r := range b.cloth.flawOn(f, b.depth) {
 			b.fix(s, member{item: -1, fixed: true}, box(r[0], r[1], f.Along, f.Along+f.Length))
 		}
 	}
@@ -343,7 +401,7 @@ func (b *builder) endless() int64 {
 }
 
 // flawOn is where a flaw lies across the folded cloth, in one or more strips.
-func (c Cloth) flawOn(f Flaw) [][2]int64 {
+func (c Cloth) flawOn(f Flaw, depth int64) [][2]int64 {
 	l, r := max(f.Across, 0), min(f.Across+f.Width, c.Width)
 	if l >= r {
 		return nil
@@ -359,6 +417,9 @@ func (c Cloth) flawOn(f Flaw) [][2]int64 {
 	case Lengthwise:
 		add(max(w/2-r, 0), w/2-l) // the left half, fold at the middle
 		add(max(l-w/2, 0), r-w/2) // the right half
+	case OffCentre:
+		add(max(l-depth, 0), r-depth) // what lies below
+		add(max(depth-r, 0), depth-l) // what is folded over
 	case ToMiddle:
 		add(max(l-w/4, 0), min(r-w/4, w/2))       // the middle half lies below
 		add(max(w/4-r, 0), w/4-l)                 // the left quarter on it

@@ -3,6 +3,7 @@ package lay
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"chalkfold/measure"
 	"chalkfold/pattern"
@@ -38,7 +39,8 @@ type Cloth struct {
 	Name         string
 	Width        int64  // after the wash, selvages included
 	Edge         int64  // each selvage, not cut
-	Fold         string // lengthwise, flat, to_middle
+	Fold         string // lengthwise, flat, to_middle, off_centre, across
+	Depth        int64  // off centre: how far in it is folded, where that is settled; 0: as the pieces need
 	Nap          bool
 	OffGrain     int // degrees that a piece may lie off the grain; at most 3
 	Gap          int64
@@ -55,7 +57,38 @@ const (
 	Lengthwise = "lengthwise"
 	Flat       = "flat"
 	ToMiddle   = "to_middle"
+	OffCentre  = "off_centre" // as far in as what is cut double needs, the rest single
+	Across     = "across"     // along the weft, end to end
 )
+
+// Folds are all ways to fold, as they are offered.
+var Folds = []string{Lengthwise, Flat, ToMiddle, OffCentre, Across}
+
+// Lies is how long the lay lies on the table: cloth folded across lies double
+// as far as Folded, and takes that much more.
+func (c Cloth) Lies(l Lay) int64 {
+	if c.Fold == Across {
+		return l.Length - l.Folded
+	}
+	return l.Length
+}
+
+// Opens says whether part of the lay lies opened out flat, from l.Folded on.
+func (c Cloth) Opens(l Lay) bool { return l.Folded < c.Lies(l) }
+
+// Lying is how wide the cloth lies, where it is folded.
+func (c Cloth) Lying(l Lay) int64 {
+	switch c.Fold {
+	case Flat, Across:
+		return c.Width
+	case OffCentre:
+		return c.Width - l.Depth
+	}
+	return c.Width / 2
+}
+
+// Warps says whether places across are counted from a fold along the warp.
+func (c Cloth) Warps() bool { return c.Fold != Flat && c.Fold != Across }
 
 // Problem is what is to be laid on which cloth. Pins are pieces that she has
 // laid herself; they stay.
@@ -79,6 +112,7 @@ type Placed struct {
 	Far     bool // on the fold at half the width
 	Wasted  bool // two layers where one was wanted
 	Opened  bool // in the part that is opened flat
+	Beside  bool // of cloth folded off centre: in the single part beside
 	Turn    int
 	Mirror  bool
 	At      Point
@@ -90,7 +124,8 @@ type Lay struct {
 	Placed      []Placed // from the cut end on
 	Width       int64
 	Length      int64
-	Folded      int64   // where the opened part begins; the length, if there is none
+	Folded      int64   // where the opened part begins; how long it lies, if there is none
+	Depth       int64   // of a fold off centre: how wide the double part is, selvage included
 	Density     float64 // per cent of the cloth, all layers
 	Evaluations int64
 	First       bool  // no search was made, or none was of use
@@ -225,8 +260,10 @@ func (c Cloth) check() error {
 		return refuse(fmt.Sprintf("%d degrees off the grain", c.OffGrain), "the piece would hang askew", "from 0 to 3 degrees")
 	case c.Tape < 0:
 		return refuse("tape step "+metres(c.Tape), "a tape has no such step", "0, or the step of her tape")
-	case c.Fold != Lengthwise && c.Fold != Flat && c.Fold != ToMiddle:
-		return refuse("fold "+measure.Quoted(c.Fold), "no cloth is folded so", "lengthwise, flat or to_middle")
+	case !slices.Contains(Folds, c.Fold):
+		return refuse("fold "+measure.Quoted(c.Fold), "no cloth is folded so", "lengthwise, flat, to_middle, off_centre or across")
+	case c.Depth < 0 || 2*c.Depth > c.Width:
+		return refuse("folded in by "+metres(c.Depth), "no more than half the cloth can lie double", "from 0 to half the width")
 	}
 	for _, f := range c.Flaws {
 		if f.Length <= 0 || f.Width <= 0 || f.Length > mostSteps || f.Width > mostSteps || f.Across < -mostSteps || f.Across > mostSteps || f.Along < -mostSteps || f.Along > 64*mostSteps {

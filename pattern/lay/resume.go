@@ -56,7 +56,7 @@ func (s *strip) placesOf(placed []Placed, opened bool, from Point) ([]berth, boo
 		found := false
 		for k := range placed {
 			q := &placed[k]
-			if q.Item != m.item || q.Copy != m.copy || q.Opened != opened || q.OnFold != m.onFold || q.Wasted != m.wasted {
+			if q.Item != m.item || q.Copy != m.copy || q.Opened != opened || q.OnFold != m.onFold || q.Wasted != m.wasted || q.Beside != m.beside {
 				continue
 			}
 			for t := range m.stances {

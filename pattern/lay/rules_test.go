@@ -2,6 +2,7 @@ package lay
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -125,6 +126,79 @@ var spoilt = []struct {
 		pin.At.Y++
 		p.Pins = []Placed{pin}
 	}, "was pinned and has moved"},
+	{"on a fold that runs across the grain", Across, nil, func(t *testing.T, p *Problem, l *Lay) {
+		find(t, *p, *l, "front").OnFold = true
+	}, "none along the grain"},
+	{"one layer on cloth folded across", Across, nil, func(t *testing.T, p *Problem, l *Lay) {
+		find(t, *p, *l, "back").Layers = 1
+	}, "in 1 layers"},
+	{"over the selvage of cloth folded across", Across, nil, func(t *testing.T, p *Problem, l *Lay) {
+		put(*p, find(t, *p, *l, "facing"), 0, false, mm(10, 900).plus(Point{-1, 0}))
+	}, "over the near border"},
+	{"beyond the end of the other layer", Across, nil, func(t *testing.T, p *Problem, l *Lay) {
+		put(*p, find(t, *p, *l, "facing"), 0, false, mm(200, 900))
+		l.Folded, l.Length = 800*PerMM, 1600*PerMM
+	}, "beyond the end"},
+	{"a turned piece on nap, folded across", Across, func(c *Cloth) { c.Nap = true }, func(t *testing.T, p *Problem, l *Lay) {
+		put(*p, find(t, *p, *l, "facing"), 180, false, mm(200, 900))
+	}, "nap"},
+	{"an opened half of which half is missing", Across, nil, func(t *testing.T, p *Problem, l *Lay) {
+		put(*p, find(t, *p, *l, "front"), 0, false, mm(200, 900))
+	}, "not twice its half"},
+	{"the repeat in the other layer elsewhere", Across, func(c *Cloth) { c.RepeatAlong = 64 * PerMM }, func(t *testing.T, p *Problem, l *Lay) {
+		for i := range l.Placed {
+			q := &l.Placed[i]
+			q.At.Y += 8 * PerMM
+			q.Outline = moved(q.Outline, Point{0, 8 * PerMM})
+		}
+	}, "another phase in the other layer"},
+	{"double where the cloth is single", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := beside(t, p, l, 1)
+		q.Layers, q.Beside = 2, false
+		l.Placed = l.Placed[:len(l.Placed)-1]
+	}, "over the far border"},
+	{"single where the cloth is double", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := find(t, *p, *l, "pocket")
+		put(*p, q, 0, false, Point{l.Depth - 1, 900 * PerMM})
+	}, "over the near border"},
+	{"over the selvage of the single part", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := find(t, *p, *l, "pocket")
+		put(*p, q, 0, false, Point{p.Cloth.Width - l.Depth - p.Cloth.Edge - 60*PerMM + 1, 900 * PerMM})
+	}, "over the far border"},
+	{"two layers in the single part", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		find(t, *p, *l, "pocket").Layers = 2
+	}, "in 2 layers"},
+	{"both of a pair alike in the single part", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := beside(t, p, l, 2)
+		put(*p, q, 0, false, Point{l.Depth, 900 * PerMM})
+	}, "wrong one of the two mirror images"},
+	{"one of a pair in the single part alone", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		beside(t, p, l, 2)
+		l.Placed = l.Placed[:len(l.Placed)-1]
+	}, "1 are laid and 2 are wanted"},
+	{"on the fold and in the single part", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		find(t, *p, *l, "front").Beside = true
+	}, "beside the double part where it does not belong"},
+	{"folded in beyond the middle", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		l.Depth = p.Cloth.Width/2 + 1
+	}, "folded in by"},
+	{"folded in otherwise than was settled", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		p.Cloth.Depth = l.Depth + 1
+	}, "and not by"},
+	{"a flaw in what is folded over", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := find(t, *p, *l, "front")
+		lo, _ := bounds(q.Outline)
+		p.Cloth.Flaws = []Flaw{{lo.Y + 150*PerMM, l.Depth - 60*PerMM, 10 * PerMM, 20 * PerMM}}
+	}, "over flaw 1"},
+	{"a flaw in the single part", OffCentre, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := find(t, *p, *l, "pocket")
+		lo, _ := bounds(q.Outline)
+		p.Cloth.Flaws = []Flaw{{lo.Y + 20*PerMM, lo.X + l.Depth + 20*PerMM, 10 * PerMM, 10 * PerMM}}
+	}, "over flaw 1"},
+	{"beside where nothing is folded off centre", Lengthwise, nil, func(t *testing.T, p *Problem, l *Lay) {
+		q := find(t, *p, *l, "facing")
+		q.Beside, q.Layers = true, 1
+	}, "there is no such part"},
 	{"match points out of phase", Lengthwise, func(c *Cloth) { c.RepeatAlong = 64 * PerMM }, func(t *testing.T, p *Problem, l *Lay) {
 		q := find(t, *p, *l, "back")
 		put(*p, q, q.Turn, q.Mirror, q.At.plus(Point{0, 1}))
@@ -136,6 +210,21 @@ var spoilt = []struct {
 	}, "off the stripe"},
 }
 
+// beside lays the facings single, one of them the mirror image, at the far end
+// of the single part, and returns one of them.
+func beside(t *testing.T, p *Problem, l *Lay, copy int) *Placed {
+	q := *find(t, *p, *l, "facing")
+	l.Placed = slices.DeleteFunc(l.Placed, func(o Placed) bool { return o.Item == q.Item })
+	q.Layers, q.Beside = 1, true
+	other := q
+	q.Copy, other.Copy = 1, 2
+	put(*p, &q, 0, false, Point{l.Depth, 1000 * PerMM})
+	put(*p, &other, 0, true, Point{l.Depth + 200*PerMM, 1000 * PerMM})
+	l.Placed = append(l.Placed, q, other)
+	require.Empty(t, Verify(*p, *l))
+	return &l.Placed[len(l.Placed)-2+copy-1]
+}
+
 func TestEachRuleIsChecked(t *testing.T) {
 	for _, c := range spoilt {
 		t.Run(c.name, func(t *testing.T) {
@@ -145,8 +234,11 @@ func TestEachRuleIsChecked(t *testing.T) {
 			}
 			l := solved(t, p)
 			far := l
-			if far.Length < 1500*PerMM && l.Folded == l.Length {
+			if far.Length < 1500*PerMM && !p.Cloth.Opens(l) {
 				far.Length, far.Folded = 1500*PerMM, 1500*PerMM
+				if c.fold == Across {
+					far.Length = 3000 * PerMM
+				}
 			}
 			far.Placed = append([]Placed(nil), l.Placed...)
 			for i := range far.Placed {
@@ -217,8 +309,7 @@ func TestOnFlatClothTheHalfIsOpened(t *testing.T) {
 func TestAHalfTurnOnTheFoldTurnsTheOpenedPiece(t *testing.T) {
 	p := Problem{Cloth: toyCloth(Lengthwise), Items: toyItems()[:1]}
 	b := newBuilder(&p)
-	s := &strip{width: p.Cloth.Width / 2}
-	got := b.stances(s, &p.Items[0], p.Items[0].Outline, p.Items[0].Outline, onTheFold)
+	got := b.stances(zone{0, p.Cloth.Width / 2}, &p.Items[0], p.Items[0].Outline, p.Items[0].Outline, onTheFold)
 	require.Len(t, got, 2)
 	require.True(t, got[1].mirror)
 	require.Equal(t, 180, got[1].turn)
@@ -267,7 +358,7 @@ func TestASingleThatMirrorsItselfMayLieOnTheFold(t *testing.T) {
 }
 
 func TestWithNapTheLayIsNoShorterAndNothingIsTurned(t *testing.T) {
-	for _, fold := range []string{Lengthwise, Flat, ToMiddle} {
+	for _, fold := range Folds {
 		p := toy(fold)
 		free := solved(t, p)
 		p.Cloth.Nap = true
@@ -307,10 +398,14 @@ func TestShrinkageIsDividedOut(t *testing.T) {
 func TestPinsStayAndFlawsStayFree(t *testing.T) {
 	pinned := 0
 	defer func() { require.Positive(t, pinned) }()
-	for _, fold := range []string{Lengthwise, Flat, ToMiddle} {
+	for _, fold := range Folds {
 		p := toy(fold)
 		p.Cloth.Flaws = []Flaw{{50 * PerMM, 100 * PerMM, 40 * PerMM, 30 * PerMM}}
+		if fold == Across {
+			p.Cloth.Flaws = nil
+		}
 		first := solved(t, p)
+		p.Cloth.Depth = first.Depth
 		pin := *find(t, p, first, "back")
 		put(p, &pin, pin.Turn, pin.Mirror, pin.At.plus(mm(0, 333)))
 		p.Pins = []Placed{pin}

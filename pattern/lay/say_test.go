@@ -23,6 +23,10 @@ func TestTheLayIsSaidByTape(t *testing.T) {
 		{"flat, centimetres", measure.Cm, toy(Flat)},
 		{"flat, every other piece turned, centimetres", measure.Cm, Problem{Cloth: toyCloth(Flat), Items: turnedToys()}},
 		{"to the middle, centimetres, with nap", measure.Cm, toy(ToMiddle)},
+		{"off centre, inches", measure.In, toy(OffCentre)},
+		{"off centre, pairs beside, centimetres", measure.Cm, besideToy()},
+		{"across, inches", measure.In, toy(Across)},
+		{"across, centimetres, with nap", measure.Cm, Problem{Cloth: toyCloth(Across), Items: toyItems()[1:3]}},
 	} {
 		c.p.Cloth.Nap = strings.Contains(c.name, "nap")
 		c.p.Cloth.Tape = steps(c.unit.Step())
@@ -34,6 +38,14 @@ func TestTheLayIsSaidByTape(t *testing.T) {
 		}
 	}
 	golden.Check(t, "said.txt", b.String())
+}
+
+// besideToy is a front so narrow that the backs lie single.
+func besideToy() Problem {
+	p := toy(OffCentre)
+	p.Cloth.Width = 560 * PerMM
+	p.Items[1].Outline = ringOf(0, 10, 150, 0, 170, 100, 200, 305, 0, 300)
+	return p
 }
 
 // turnedToys are the toys, all but the front and the pocket turned.
@@ -65,7 +77,7 @@ func TestWhatIsLeftOverIsFree(t *testing.T) {
 		p := someProblem(t)
 		l, err := Shelf(p)
 		require.NoError(t, err)
-		w, h, ok := leftOver(&p.Cloth, &l)
+		w, h, _, ok := leftOver(&p.Cloth, &l)
 		if !ok {
 			return
 		}
@@ -73,11 +85,8 @@ func TestWhatIsLeftOverIsFree(t *testing.T) {
 		for i := range l.Placed {
 			used += float64(twiceArea(l.Placed[i].Outline)) / 2
 		}
-		wide := float64(p.Cloth.Width)
-		if p.Cloth.Fold != Flat {
-			wide /= 2
-		}
-		require.LessOrEqual(t, float64(w)*float64(h)+used, wide*float64(l.Length)*(1+1e-9))
+		wide := float64(p.Cloth.Lying(l))
+		require.LessOrEqual(t, float64(w)*float64(h)+used, wide*float64(p.Cloth.Lies(l))*(1+1e-9))
 	})
 }
 
@@ -91,6 +100,7 @@ func TestAKeptLayIsTheSameLay(t *testing.T) {
 			q.Outline, q.Layers = nil, 0
 			placed = append(placed, q)
 		}
+		p.Cloth.Depth = l.Depth
 		kept, errs := Kept(p, placed)
 		require.Empty(t, errs)
 		require.Equal(t, l.Placed, kept.Placed)

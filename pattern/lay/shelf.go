@@ -31,22 +31,28 @@ func Shelf(p Problem) (Lay, error) {
 func shelf(p *Problem, b *builder) Lay {
 	singles := b.singles()
 	var best Lay
-	ways := b.ways(singles)
+	layouts, err := b.layouts()
+	if err != nil {
+		return best
+	}
 	for _, phase := range b.phases() {
 		b.phase = phase
-		for k, ws := range ways {
-			if k > 0 && k < len(ways)-1 {
-				continue
-			}
-			pl, err := b.plan(singles, ws)
-			if err != nil {
-				continue
-			}
-			for _, s := range pl.parts {
-				s.frame()
-			}
-			if l, ok := p.shelfOf(pl); ok && (best.Length == 0 || l.Length < best.Length) {
-				best = l
+		for _, b.layout = range layouts {
+			ways := b.ways(singles)
+			for k, ws := range ways {
+				if k > 0 && k < len(ways)-1 {
+					continue
+				}
+				pl, err := b.plan(singles, ws)
+				if err != nil {
+					continue
+				}
+				for _, s := range pl.parts {
+					s.frame()
+				}
+				if l, ok := p.shelfOf(pl); ok && (best.Length == 0 || l.Length < best.Length) {
+					best = l
+				}
 			}
 		}
 	}
@@ -60,7 +66,7 @@ func (p *Problem) shelfOf(pl plan) (Lay, bool) {
 	for _, s := range pl.parts {
 		h := &search{s: s}
 		var ok bool
-		if h.places, h.length, ok = s.rows(p.Cloth.Fold == Flat || len(done.searches) > 0); !ok {
+		if h.places, h.length, ok = s.rows(!p.Cloth.Warps() || len(done.searches) > 0); !ok {
 			return Lay{}, false
 		}
 		done.searches = append(done.searches, h)

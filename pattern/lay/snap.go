@@ -134,7 +134,7 @@ func (r *run) shelfOnTape(step int64) (Lay, bool) {
 // strips laid.
 func (r *run) again(g grid, lay func(h, was *search, k int) bool) (Lay, bool) {
 	b := newBuilder(&r.p)
-	b.kinds, b.grid, b.phase = r.b.kinds, g, r.winner.phase
+	b.kinds, b.grid, b.phase, b.layout = r.b.kinds, g, r.winner.phase, r.winner.layout
 	pl, err := b.plan(b.singles(), r.winner.ways)
 	if err != nil {
 		return Lay{}, false

@@ -125,11 +125,19 @@ func newRun(p Problem, o Options) (*run, error) {
 // the folded one, where a repeat, or a step of the tape, begins.
 func (pl *planned) length(c *Cloth) (folded, whole int64) {
 	folded = int64(math.Ceil(pl.searches[0].length))
-	if !pl.opened {
+	switch {
+	case !pl.opened && c.Fold == Across:
+		folded = c.onTapeAtLeast(folded)
+		return folded, 2 * folded
+	case !pl.opened:
 		return folded, folded
 	}
 	folded = c.openedAt(folded + c.Gap)
-	return folded, folded + int64(math.Ceil(pl.searches[1].length))
+	whole = folded + int64(math.Ceil(pl.searches[1].length))
+	if c.Fold == Across { // it lies double so far
+		whole += folded
+	}
+	return folded, whole
 }
 
 func (c Cloth) openedAt(folded int64) int64 {

@@ -215,7 +215,7 @@ func strictlyOutside(p Point, o []Point) bool {
 // A search that is paused, stopped and gone on with gives what one of the same
 // count gives at once.
 func TestASearchIsGoneOnWithAsIfThereWereNoPause(t *testing.T) {
-	for _, fold := range []string{Lengthwise, Flat, ToMiddle} {
+	for _, fold := range Folds {
 		p := toy(fold)
 		p.Cloth.Tape = 31750
 		s, err := Begin(p, Options{Seed: 4})
@@ -236,7 +236,7 @@ func TestASearchIsGoneOnWithAsIfThereWereNoPause(t *testing.T) {
 
 // What was found once is never lost when a search begins from it.
 func TestASearchGoesOnFromALay(t *testing.T) {
-	for _, fold := range []string{Lengthwise, Flat, ToMiddle} {
+	for _, fold := range Folds {
 		for _, tape := range []int64{0, 31750} {
 			p := toy(fold)
 			p.Cloth.Tape = tape

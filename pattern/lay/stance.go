@@ -117,16 +117,16 @@ const (
 )
 
 // stances lists the ways in which an item may lie in the strip.
-func (b *builder) stances(s *strip, it *Item, simple, outline []Point, how placing) []stance {
+func (b *builder) stances(across zone, it *Item, simple, outline []Point, how placing) []stance {
 	var out []stance
 	add := func(turn int, mirror, far, fixed bool, f func([]Point) []Point, m Point) {
 		st := stance{turn: turn, mirror: mirror, far: far, outline: f(outline), simple: f(simple)}
 		lo, hi := bounds(st.outline)
-		st.xlo, st.xhi = float64(s.low-lo.X), float64(s.width-hi.X)
+		st.xlo, st.xhi = float64(across.from-lo.X), float64(across.to-hi.X)
 		if fixed {
 			x := 0.0
 			if far {
-				x = float64(s.width)
+				x = float64(across.to)
 			}
 			st.xlo, st.xhi = x, x
 		}

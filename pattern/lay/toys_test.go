@@ -92,7 +92,7 @@ func someProblem(t *rapid.T) Problem {
 	p := Problem{Cloth: Cloth{
 		Width: rapid.Int64Range(500, 900).Draw(t, "width") * PerMM,
 		Edge:  rapid.SampledFrom([]int64{0, 10 * PerMM, 7*PerMM + 3}).Draw(t, "edge"),
-		Fold:  rapid.SampledFrom([]string{Lengthwise, Flat, ToMiddle}).Draw(t, "fold"),
+		Fold:  rapid.SampledFrom(Folds).Draw(t, "fold"),
 		Nap:   rapid.Bool().Draw(t, "nap"),
 		Gap:   rapid.SampledFrom([]int64{0, 0, 3 * PerMM, 12345}).Draw(t, "gap"),
 		Tape:  rapid.SampledFrom([]int64{0, 0, 50000, 31750}).Draw(t, "tape"),
@@ -103,10 +103,17 @@ func someProblem(t *rapid.T) Problem {
 	if rapid.IntRange(0, 3).Draw(t, "flaw?") == 0 {
 		p.Cloth.Flaws = []Flaw{{Along: 100 * PerMM, Across: rapid.Int64Range(0, 400).Draw(t, "flaw") * PerMM, Length: 30 * PerMM, Width: 50 * PerMM}}
 	}
-	for k := range rapid.IntRange(1, 5).Draw(t, "pieces") {
+	if p.Cloth.Fold == Across {
+		p.Cloth.Flaws = nil // they are refused there
+	}
+	pieces := rapid.IntRange(1, 5).Draw(t, "pieces")
+	for k := range pieces {
 		it := Item{
 			ID: string(rune('a' + k)), Turns: []int{0, 180}, Outline: someRing(t, 100),
 			Cut: rapid.SampledFrom([]pattern.CutKind{pattern.Pair, pattern.Single, pattern.OnFold}).Draw(t, "cut"), Count: 1,
+		}
+		if k == 0 && (p.Cloth.Fold == Across || p.Cloth.Fold == OffCentre) {
+			it.Cut = pattern.Pair // else the fold is of no use, and refused
 		}
 		lo, _ := bounds(it.Outline)
 		it.Outline = moved(it.Outline, Point{-lo.X, -lo.Y})

@@ -35,7 +35,7 @@ func Verify(p Problem, l Lay) []error {
 // drafted, its grain, its fold, the selvages and the flaws.
 func verifyOne(p *Problem, l *Lay, q *Placed) error {
 	it := &p.Items[q.Item]
-	for _, check := range []func(*Problem, *Lay, *Placed, *Item) error{verifyTurn, verifyFold, verifyShape, verifySelvages, verifyFlaws} {
+	for _, check := range []func(*Problem, *Lay, *Placed, *Item) error{verifyTurn, verifyFold, verifyDepth, verifyShape, verifySelvages, verifyFlaws} {
 		if err := check(p, l, q, it); err != nil {
 			return fmt.Errorf("%s %d: %w", it.name(), q.Copy, err)
 		}
@@ -191,13 +191,16 @@ func verifyHalf(_ *Problem, q *Placed, it *Item) error {
 // edge, in two layers, and only on folded cloth.
 func verifyFold(p *Problem, _ *Lay, q *Placed, it *Item) error {
 	if !q.OnFold {
-		if it.Cut == pattern.OnFold && p.Cloth.Fold != Flat {
+		if it.Cut == pattern.OnFold && p.Cloth.Fold != Flat && p.Cloth.Fold != Across {
 			return errors.New("it is to be cut on the fold and lies off it")
 		}
 		return verifyLayers(p, q, it)
 	}
-	if p.Cloth.Fold == Flat {
+	switch p.Cloth.Fold {
+	case Flat:
 		return errors.New("it lies on a fold, and the cloth has none")
+	case Across:
+		return errors.New("it lies on a fold, and the cloth has none along the grain")
 	}
 	fold := int64(0)
 	if q.Far {
@@ -229,9 +232,10 @@ func verifyFold(p *Problem, _ *Lay, q *Placed, it *Item) error {
 // verifyLayers: a pair gives two mirror images, from two layers or as two
 // entries; what is cut once has one layer, or its second one is wasted.
 func verifyLayers(p *Problem, q *Placed, it *Item) error {
-	single := p.Cloth.Fold == Flat || q.Opened
+	single := p.Cloth.Fold == Flat || q.Opened || q.Beside
+	once := it.Cut == pattern.Single || it.Cut == pattern.OnFold && p.Cloth.Fold == Across
 	switch {
-	case q.Opened && (p.Cloth.Fold == Flat || it.Cut != pattern.Single):
+	case q.Opened && (p.Cloth.Fold == Flat || !once):
 		return errors.New("it lies in an opened part where it does not belong")
 	case single && q.Layers != 1 || !single && q.Layers != 2:
 		return fmt.Errorf("it lies in %d layers", q.Layers)

@@ -10,7 +10,7 @@ import (
 
 // verifySelvages: no point beyond the selvages or the fold, also where both
 // edges meet in the middle.
-func verifySelvages(p *Problem, _ *Lay, q *Placed, _ *Item) error {
+func verifySelvages(p *Problem, l *Lay, q *Placed, _ *Item) error {
 	c := &p.Cloth
 	lo, hi := int64(0), c.Width/2-c.Edge
 	switch {
@@ -18,6 +18,12 @@ func verifySelvages(p *Problem, _ *Lay, q *Placed, _ *Item) error {
 		lo, hi = c.Edge, c.Width-c.Edge
 	case c.Fold == ToMiddle:
 		hi = c.Width / 2
+	case c.Fold == Across:
+		lo, hi = c.Edge, c.Width-c.Edge
+	case q.Beside: // beyond what lies double
+		lo, hi = l.Depth, c.Width-l.Depth-c.Edge
+	case c.Fold == OffCentre:
+		hi = l.Depth - c.Edge
 	}
 	least, greatest := q.Outline[0].X, q.Outline[0].X
 	for _, pt := range q.Outline {
@@ -40,13 +46,42 @@ func verifySelvages(p *Problem, _ *Lay, q *Placed, _ *Item) error {
 	return nil
 }
 
+// verifyDepth: cloth that is folded off centre lies double no farther than
+// half, and as far as was settled; what lies beside it is cut from one layer,
+// and could be cut double.
+func verifyDepth(p *Problem, l *Lay, q *Placed, it *Item) error {
+	c := &p.Cloth
+	if c.Fold != OffCentre {
+		if q.Beside {
+			return errors.New("it is to lie beside what is folded, and there is no such part")
+		}
+		return nil
+	}
+	switch {
+	case l.Depth <= 0 || 2*l.Depth > c.Width:
+		return fmt.Errorf("the cloth is folded in by %d steps of %d", l.Depth, c.Width)
+	case c.Depth > 0 && l.Depth != c.Depth:
+		return fmt.Errorf("the cloth is folded in by %d steps and not by %d", l.Depth, c.Depth)
+	case q.Beside && (q.OnFold || q.Opened || q.Wasted || it.Cut == pattern.OnFold):
+		return errors.New("it lies beside the double part where it does not belong")
+	}
+	return nil
+}
+
 // verifyRoom: no piece beyond the end, and each in its part of the cloth.
 func verifyRoom(p *Problem, l *Lay, q *Placed) error {
 	name := p.Items[q.Item].name()
+	end := l.Length
+	if p.Cloth.Fold == Across { // double from the fold on, so it takes that much more
+		end = l.Length - l.Folded
+		if l.Folded <= 0 || end < l.Folded {
+			return fmt.Errorf("the cloth is folded across at %d of %d steps", l.Folded, l.Length)
+		}
+	}
 	for _, pt := range q.Outline {
 		switch {
-		case pt.Y > l.Length:
-			return fmt.Errorf("%s %d: it lies %d steps beyond the end", name, q.Copy, pt.Y-l.Length)
+		case pt.Y > end:
+			return fmt.Errorf("%s %d: it lies %d steps beyond the end", name, q.Copy, pt.Y-end)
 		case q.Opened && pt.Y < l.Folded:
 			return fmt.Errorf("%s %d: it is to lie opened and lies in the folded part", name, q.Copy)
 		case !q.Opened && p.Cloth.Fold != Flat && pt.Y > l.Folded:
@@ -58,8 +93,11 @@ func verifyRoom(p *Problem, l *Lay, q *Placed) error {
 
 // verifyFlaws: the piece and the flaw share no inside. On folded cloth a flaw
 // in either layer counts.
-func verifyFlaws(p *Problem, _ *Lay, q *Placed, _ *Item) error {
+func verifyFlaws(p *Problem, l *Lay, q *Placed, _ *Item) error {
 	c := &p.Cloth
+	if c.Fold == Across && len(c.Flaws) > 0 {
+		return errors.New("where the flaws lie in cloth folded across is not known")
+	}
 	for i, f := range c.Flaws {
 		corners := func(x0, x1 int64) []Point {
 			return []Point{{x0, f.Along}, {x1, f.Along}, {x1, f.Along + f.Length}, {x0, f.Along + f.Length}}
@@ -73,6 +111,9 @@ func verifyFlaws(p *Problem, _ *Lay, q *Placed, _ *Item) error {
 		case c.Fold == Lengthwise:
 			h := c.Width / 2
 			seen = append(seen, [2]int64{left - h, right - h}, [2]int64{h - right, h - left})
+		case c.Fold == OffCentre:
+			d := l.Depth
+			seen = append(seen, [2]int64{left - d, right - d}, [2]int64{d - right, d - left})
 		default:
 			k := c.Width / 4
 			seen = append(seen, [2]int64{left - k, right - k}, [2]int64{k - right, min(k-left, k)}, [2]int64{max(5*k-right, k), 5*k - left})
@@ -138,10 +179,14 @@ func verifyCount(p *Problem, l *Lay) []error {
 	}
 	for i := range p.Items {
 		want := p.Items[i].Count
+		more := want
 		if p.Items[i].Cut == pattern.Pair && p.Cloth.Fold != Flat {
-			want = (want + 1) / 2 * 2
+			more = (want + 1) / 2 * 2
+			if p.Cloth.Fold != OffCentre { // there one may lie single
+				want = more
+			}
 		}
-		if got[i] != want {
+		if got[i] != want && got[i] != more {
 			out = append(out, fmt.Errorf("%s: %d are laid and %d are wanted", p.Items[i].name(), got[i], want))
 		}
 	}
@@ -193,6 +238,9 @@ func verifyRepeats(p *Problem, l *Lay) []error {
 			phase := mod(at.Y, c.RepeatAlong)
 			if first < 0 {
 				first = phase
+			}
+			if c.Fold == Across && mod(2*phase, c.RepeatAlong) != 0 {
+				out = append(out, fmt.Errorf("%s %d: its match point lies at another phase in the other layer", it.name(), q.Copy))
 			}
 			if phase != first {
 				out = append(out, fmt.Errorf("%s %d: its match point lies %d steps off the repeat along", it.name(), q.Copy, phase-first))

@@ -139,8 +139,8 @@ func (r *room) whyLay() {
 		r.say(text.HearSum, r.d.Words.Pass(h.Buy.Sum(u)), u)
 		r.say(text.HearHandSays, lower(r.d.Words.Say(text.HearHandRule)))
 	}
-	lines := lay.Say(t.shown.Problem, t.best)
-	for _, s := range lines[min(len(t.best.Placed), len(lines)):] {
+	told := lay.Tell(t.shown.Problem, t.best)
+	for _, s := range append(told.Folding, told.After...) {
 		r.tell(sentence(r.d.Words.Pass(s.In(u))))
 	}
 }

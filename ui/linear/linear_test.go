@@ -348,3 +348,11 @@ func TestMatch(t *testing.T) {
 	_, _, among := match("ba", [][]string{{"Bash"}, {"Bath"}})
 	require.Len(t, among, 2)
 }
+
+// The cloth is folded otherwise by a word, and told how to fold.
+func TestTheFoldOfTheCloth(t *testing.T) {
+	heard, _ := talk(saved(t, sample()), "lay", "fold", "fold off center", "why", "fold twice", "fold across", "list")
+	require.Contains(t, heard, "one of these: lengthwise, flat, to middle, off centre, across")
+	require.Contains(t, heard, "Fold one selvage in")
+	require.Contains(t, heard, "Fold the cloth across")
+}

@@ -38,6 +38,7 @@ func vocabulary() []word {
 		{"ask", text.WordAsk, desk.Draft, (*room).askFirst},
 		{"cure", text.WordCure, desk.True, (*room).cure},
 		{"width", text.WordWidth, desk.Lay, (*room).clothWidth},
+		{"fold", text.WordFold, desk.Lay, (*room).clothFold},
 		{"widths", text.WordWidths, desk.Lay, (*room).widthsLay},
 		{"search", text.WordSearch, desk.Lay, (*room).searchLay},
 		{"keep", text.WordKeepLay, desk.Lay, (*room).keepLay},

@@ -15,8 +15,8 @@ const mostLaid = 5000
 // layRow is how a piece of a lay is written.
 const layRow = `write rows like ["front", 1, "0", "1 1/2", 0, false]: piece, copy, across, along, turn, mirror`
 
-// layFolds are the ways to fold, as of a cloth.
-var layFolds = []string{"lengthwise", "flat", "to_middle"}
+// clothFolds are the ways to fold, of a cloth and of a lay on it.
+var clothFolds = []string{"lengthwise", "flat", "to_middle", "off_centre", "across"}
 
 // lays reads [lay.NAME], those of the cloths that we know first. Whether the
 // pieces may lie so is not judged here: the draft decides it.
@@ -49,11 +49,14 @@ func (r *reader) lay(name string, t map[string]any) pattern.KeptLay {
 		l.Width, _ = r.length(v, path("width")...)
 	}
 	if v, ok := t["fold"]; ok {
-		if w, ok := v.(string); ok && slices.Contains(layFolds, w) {
+		if w, ok := v.(string); ok && slices.Contains(clothFolds, w) {
 			l.Fold = w
 		} else {
-			r.refuse(path("fold"), "that is none of its options", "write "+quotedList(layFolds))
+			r.refuse(path("fold"), "that is none of its options", "write "+quotedList(clothFolds))
 		}
+	}
+	if v, ok := t["depth"]; ok {
+		l.Depth, _ = r.length(v, path("depth")...)
 	}
 	if v, ok := t["evaluations"]; ok {
 		n, whole := v.(int64)
@@ -68,7 +71,7 @@ func (r *reader) lay(name string, t map[string]any) pattern.KeptLay {
 	if v, ok := t["placed"]; ok {
 		l.Placed = r.laid(v, path("placed"))
 	}
-	r.near(t, []string{"lay", name}, []string{"width", "fold", "evaluations", "pins", "placed"})
+	r.near(t, []string{"lay", name}, []string{"width", "fold", "depth", "evaluations", "pins", "placed"})
 	return l
 }
 
@@ -131,8 +134,8 @@ func (r *reader) laidPiece(v any, path []string) (pattern.LaidPiece, bool) {
 	if len(row) == 7 {
 		how, isWord := row[6].(string)
 		p.How = pattern.LaidHow(how)
-		if !isWord || !slices.Contains([]pattern.LaidHow{pattern.LaidOpened, pattern.LaidWasted, pattern.LaidHalf}, p.How) {
-			return bad("the seventh part of a row is opened, wasted or half")
+		if !isWord || !slices.Contains([]pattern.LaidHow{pattern.LaidOpened, pattern.LaidWasted, pattern.LaidHalf, pattern.LaidBeside}, p.How) {
+			return bad("the seventh part of a row is opened, wasted, half or single")
 		}
 	}
 	return p, true
@@ -146,6 +149,9 @@ func (w *lister) lay(l pattern.KeptLay) {
 	}
 	if l.Fold != "" {
 		w.add(quoted(l.Fold), path("fold")...)
+	}
+	if l.Depth != 0 {
+		w.length(l.Depth, path("depth")...)
 	}
 	if l.Evaluations != 0 {
 		w.add(strconv.FormatInt(l.Evaluations, 10), path("evaluations")...)

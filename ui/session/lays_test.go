@@ -89,7 +89,7 @@ func TestAnyLayComesBack(t *testing.T) {
 			out = append(out, pattern.LaidPiece{
 				Piece: pattern.PieceID(rapid.StringMatching(`[a-z_"\\]{1,8}`).Draw(t, "piece")),
 				Copy:  rapid.IntRange(1, 40).Draw(t, "copy"), Across: place(t), Along: place(t), Turn: rapid.IntRange(0, 359).Draw(t, "turn"),
-				Mirror: rapid.Bool().Draw(t, "mirror"), How: rapid.SampledFrom([]pattern.LaidHow{"", "", pattern.LaidOpened, pattern.LaidWasted, pattern.LaidHalf}).Draw(t, "how"),
+				Mirror: rapid.Bool().Draw(t, "mirror"), How: rapid.SampledFrom([]pattern.LaidHow{"", "", pattern.LaidOpened, pattern.LaidWasted, pattern.LaidHalf, pattern.LaidBeside}).Draw(t, "how"),
 			})
 		}
 		return out
@@ -101,7 +101,7 @@ func TestAnyLayComesBack(t *testing.T) {
 			job := InUnit(s.Job, rapid.SampledFrom([]measure.Unit{measure.In, measure.Cm, measure.Mm}).Draw(t, "unit"))
 			job = job.WithLay(pattern.KeptLay{
 				Cloth: rapid.SampledFrom([]string{"main", "lining"}).Draw(t, "cloth"), Width: place(t),
-				Fold: rapid.SampledFrom(layFolds).Draw(t, "fold"), Evaluations: rapid.Int64Range(0, 1e8).Draw(t, "evaluations"), Pins: rows(t), Placed: rows(t),
+				Fold: rapid.SampledFrom(clothFolds).Draw(t, "fold"), Depth: place(t), Evaluations: rapid.Int64Range(0, 1e8).Draw(t, "evaluations"), Pins: rows(t), Placed: rows(t),
 			})
 			out, err := s.Bytes(job)
 			require.NoError(t, err)

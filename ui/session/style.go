@@ -185,7 +185,7 @@ type clothField struct {
 var clothFields = []clothField{
 	{key: "width", length: func(c *pattern.Cloth) *measure.Length { return &c.Width }},
 	{key: "edges", length: func(c *pattern.Cloth) *measure.Length { return &c.Edges }},
-	{key: "fold", word: func(c *pattern.Cloth) *string { return &c.Fold }, words: []string{"lengthwise", "flat", "to_middle"}},
+	{key: "fold", word: func(c *pattern.Cloth) *string { return &c.Fold }, words: clothFolds},
 	{key: "shrink_along", number: func(c *pattern.Cloth) *float64 { return &c.ShrinkAlong }, most: 50},
 	{key: "shrink_across", number: func(c *pattern.Cloth) *float64 { return &c.ShrinkAcross }, most: 50},
 	{key: "repeat_along", length: func(c *pattern.Cloth) *measure.Length { return &c.RepeatAlong }},

@@ -3,6 +3,7 @@ package shell
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -19,6 +20,7 @@ import (
 // layCall are the options of lay.
 type layCall struct {
 	cloth       string
+	fold        string
 	evaluations countValue
 	seconds     secondsValue
 	remnant     string
@@ -49,6 +51,7 @@ func layCommand(w *world) *cobra.Command {
 	}
 	f := c.Flags()
 	f.StringVar(&o.cloth, "cloth", laid.Main, "the cloth to lay: main, lining, interfacing")
+	f.StringVar(&o.fold, "fold", "", "fold it otherwise than the session says: lengthwise, flat,\nto_middle, off_centre, across")
 	f.Var(&o.evaluations, "evaluations", "how long to search; the usual is 3000000")
 	f.StringVar(&o.remnant, "remnant", "", "is this piece enough? length along the grain x width: \"60 x 45\"")
 	f.BoolVar(&o.widths, "widths", false, "what other widths of cloth would take")
@@ -56,6 +59,7 @@ func layCommand(w *world) *cobra.Command {
 	f.Var(&o.width, "width", "with --pieces: the width of the cloth")
 	f.Var(&o.seconds, "seconds", "with --pieces: search for so long instead of a count")
 	w.completes(c, "cloth", "main", "lining", "interfacing")
+	w.completes(c, "fold", lay.Folds...)
 	return w.share(c, flagUnit|flagJSON)
 }
 
@@ -68,12 +72,15 @@ func (o layCall) check(c *cobra.Command, args []string) error {
 				return refuse("lay", "--"+name, "that goes with a file of outlines", "name one with --pieces")
 			}
 		}
+		if with("fold") && !slices.Contains(lay.Folds, o.fold) {
+			return refuse("lay", "--fold "+measure.Quoted(o.fold), "no cloth is folded so", "lengthwise, flat, to_middle, off_centre or across")
+		}
 		if with("remnant") && o.widths {
 			return refuse("lay", "--remnant and --widths", "a remnant has one width", "leave one of them out")
 		}
 		return wants(1, 1000, "session file")(c, args)
 	}
-	for _, name := range []string{"cloth", "remnant", "widths"} {
+	for _, name := range []string{"cloth", "fold", "remnant", "widths"} {
 		if with(name) {
 			return refuse("lay", "--"+name+" and --pieces", "that goes with sessions", "leave one of them out")
 		}
@@ -130,7 +137,10 @@ func (w *world) layFiles(args []string, o layCall) error {
 	}
 	l := &laying{world: w, call: o, files: files, unit: w.inUnit(sheets[0].Job.Unit), search: laid.Search{Evaluations: o.evaluations.or(usualEvaluations)}}
 	var err error
-	if l.Work, err = laid.New(sheets, o.cloth); err != nil {
+	if l.Work, err = laid.New(sheets, o.cloth); err == nil && o.fold != "" {
+		l.Work, err = l.Folded(o.fold)
+	}
+	if err != nil {
 		return notDone(err)
 	}
 	if len(sheets) > 1 {

@@ -25,6 +25,12 @@ func (s scale) layDocument(cloth string, p lay.Problem, l lay.Lay, file func(lay
 	doc.add("fold", p.Cloth.Fold)
 	doc.add("width", s.steps(p.Cloth.Width))
 	doc.add("length", s.steps(l.Length))
+	if p.Cloth.Fold == lay.OffCentre {
+		doc.add("depth", s.steps(l.Depth))
+	}
+	if p.Cloth.Fold == lay.Across {
+		doc.add("folded", s.steps(l.Folded))
+	}
 	doc.add("buy", s.length(buy.Needed))
 	doc.add("buy_says", buy.Says)
 	doc.add("buy_yards", s.length(buy.Yards))
@@ -41,6 +47,9 @@ func (s scale) layDocument(cloth string, p lay.Problem, l lay.Lay, file func(lay
 		}
 		if q.Wasted {
 			o.add("wasted", true)
+		}
+		if q.Beside {
+			o.add("single", true)
 		}
 		o.add("outline", s.corners(q.Outline))
 		placed = append(placed, o)

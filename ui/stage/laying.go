@@ -264,20 +264,23 @@ func (s *Lay) View(r desk.Rect) []string {
 func (s *Lay) onCloth() *view.Cloth {
 	c := &s.work.Problem.Cloth
 	wide := c.Width
-	if c.Fold != lay.Flat && s.best.Folded >= s.best.Length {
-		wide /= 2
+	if !c.Opens(s.best) {
+		wide = c.Lying(s.best)
 	}
 	if s.drawn == nil {
 		s.drawn = s.draw()
 	}
-	return &view.Cloth{Half: stepsLong(wide), Long: stepsLong(s.best.Length), Laid: s.drawn}
+	return &view.Cloth{Half: stepsLong(wide), Long: stepsLong(c.Lies(s.best)), Laid: s.drawn}
 }
 
 // draw is the lay in millimetres.
 func (s *Lay) draw() *view.Laid {
 	c := &s.work.Problem.Cloth
-	out := &view.Laid{Flat: c.Fold == lay.Flat, Middle: c.Fold == lay.ToMiddle, Hand: s.index()}
-	if s.best.Folded < s.best.Length {
+	out := &view.Laid{Flat: c.Fold == lay.Flat, Middle: c.Fold == lay.ToMiddle, Ends: c.Fold == lay.Across, Hand: s.index()}
+	if c.Fold == lay.OffCentre {
+		out.Depth = float64(stepsLong(s.best.Depth))
+	}
+	if c.Opens(s.best) {
 		out.Opened = float64(stepsLong(s.best.Folded))
 	}
 	for _, q := range s.best.Placed {

@@ -39,7 +39,7 @@ var clothRows = []clothRow{
 	{id: rowCloth, title: text.LayRowCloth},
 	{id: "width", title: text.LayRowWidth, length: func(c *pattern.Cloth) *measure.Length { return &c.Width }},
 	{id: "edges", title: text.LayRowEdges, length: func(c *pattern.Cloth) *measure.Length { return &c.Edges }},
-	{id: "fold", title: text.LayRowFold, word: func(c *pattern.Cloth) *string { return &c.Fold }, words: []string{lay.Lengthwise, lay.Flat, lay.ToMiddle}},
+	{id: "fold", title: text.LayRowFold, word: func(c *pattern.Cloth) *string { return &c.Fold }, words: lay.Folds},
 	{id: rowNap, title: text.LayRowNap},
 	{id: "shrink_along", title: text.LayRowShrinkAlong, number: func(c *pattern.Cloth) *float64 { return &c.ShrinkAlong }, most: 50},
 	{id: "shrink_across", title: text.LayRowShrinkAcross, number: func(c *pattern.Cloth) *float64 { return &c.ShrinkAcross }, most: 50},

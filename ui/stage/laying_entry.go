@@ -150,7 +150,7 @@ func (s *Lay) flaws() []geom.Box {
 	for _, f := range c.Flaws {
 		add := func(left, right, least, most int64) {
 			if left, right = max(left, least), min(right, most); left < right {
-				out = append(out, geom.Box{Min: onTable(lay.Point{X: left, Y: f.Along}), Max: onTable(lay.Point{X: right, Y: min(f.Along+f.Length, s.best.Length)})})
+				out = append(out, geom.Box{Min: onTable(lay.Point{X: left, Y: f.Along}), Max: onTable(lay.Point{X: right, Y: min(f.Along+f.Length, c.Lies(s.best))})})
 			}
 		}
 		left, right := f.Across, f.Across+f.Width
@@ -160,6 +160,11 @@ func (s *Lay) flaws() []geom.Box {
 		case lay.Lengthwise:
 			add(left-h, right-h, 0, h)
 			add(h-right, h-left, 0, h)
+		case lay.OffCentre:
+			d := s.best.Depth
+			add(left-d, right-d, 0, c.Width-d)
+			add(d-right, d-left, 0, d)
+		case lay.Across: // where they lie is not known
 		default:
 			k := c.Width / 4
 			add(left-k, right-k, 0, h)

@@ -61,7 +61,7 @@ func (s *Lay) moved(i int, q lay.Placed, way lay.Point, first int64, none text.I
 		}
 		if l, pins, ok := s.with(i, q); ok {
 			l.Evaluations = s.best.Evaluations
-			s.work.Problem.Pins = pins
+			s.setPins(pins)
 			s.anew()
 			s.take(l, fromHand)
 			return desk.Ask{Say: s.d.Tell(text.LayMoved, s.titleOf(q))}
@@ -88,7 +88,7 @@ func (s *Lay) with(i int, q lay.Placed) (lay.Lay, []lay.Placed, bool) {
 	placed := slices.Clone(s.best.Placed)
 	placed[i] = q
 	p := s.work.Problem
-	p.Pins = s.pinsWith(q)
+	p.Pins, p.Cloth.Depth = s.pinsWith(q), s.best.Depth
 	l, faults := lay.Kept(p, placed)
 	return l, p.Pins, len(faults) == 0
 }
@@ -106,6 +106,9 @@ func (s *Lay) pinsWith(q lay.Placed) []lay.Placed {
 	return append(pins, q)
 }
 
+// setPins takes other pins; the cloth stays folded as deep as they lie.
+func (s *Lay) setPins(pins []lay.Placed) { s.work.Work = s.work.WithPins(pins, s.best.Depth) }
+
 // pinned is the pin of a piece, -1 if it is loose.
 func (s *Lay) pinned(q lay.Placed) int {
 	return slices.IndexFunc(s.work.Problem.Pins, func(p lay.Placed) bool { return p.Item == q.Item && p.Copy == q.Copy })
@@ -122,11 +125,11 @@ func (s *Lay) pin() desk.Ask {
 	s.anew()
 	s.drawn = nil
 	if at := s.pinned(q); at >= 0 {
-		s.work.Problem.Pins = slices.Delete(slices.Clone(s.work.Problem.Pins), at, at+1)
+		s.setPins(slices.Delete(slices.Clone(s.work.Problem.Pins), at, at+1))
 		s.handled()
 		return desk.Ask{Say: s.d.Tell(text.LayLoose, s.titleOf(q))}
 	}
-	s.work.Problem.Pins = s.pinsWith(q)
+	s.setPins(s.pinsWith(q))
 	s.handled()
 	return desk.Ask{Say: s.d.Tell(text.LayPinned, s.titleOf(q))}
 }

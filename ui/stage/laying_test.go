@@ -172,7 +172,7 @@ func TestNapForbidsTurning(t *testing.T) {
 
 // Whatever is done by hand, what lies on the table keeps all the rules.
 func TestWhateverIsDoneTheLayHolds(t *testing.T) {
-	for _, fold := range []string{lay.Lengthwise, lay.Flat} {
+	for _, fold := range []string{lay.Lengthwise, lay.Flat, lay.OffCentre, lay.Across} {
 		c := wideCloth(50)
 		c.Fold = fold
 		_, s, u := layBench(t, c)

@@ -45,7 +45,7 @@ func (s *Lay) words(cols, rows int) ([]string, string) {
 		return append(out, s.typed(cols)...), caption
 	}
 	if i := s.index(); i >= 0 {
-		add(d.Trade(lay.Say(s.work.Problem, s.best)[s.line(i)].In(d.Unit())))
+		add(d.Trade(lay.Tell(s.work.Problem, s.best).Pieces[i].In(d.Unit())))
 	}
 	switch {
 	case s.aside.widths != nil:
@@ -65,23 +65,11 @@ func (s *Lay) words(cols, rows int) ([]string, string) {
 	return out, caption
 }
 
-// line is the sentence of a piece: one more where a part is opened before it.
-func (s *Lay) line(i int) int {
-	if s.best.Placed[i].Opened {
-		return i + 1
-	}
-	return i
-}
-
-// last are the sentences behind those of the pieces.
+// last are the sentences behind those of the pieces; before them, how to fold.
 func (s *Lay) last() []string {
-	all := lay.Say(s.work.Problem, s.best)
-	n := len(s.best.Placed)
-	if s.line(n-1) >= n {
-		n++
-	}
+	told := lay.Tell(s.work.Problem, s.best)
 	var out []string
-	for _, t := range all[min(n, len(all)):] {
+	for _, t := range append(told.Folding, told.After...) {
 		out = append(out, s.d.Trade(t.In(s.d.Unit())))
 	}
 	return out

@@ -126,6 +126,8 @@ const (
 	HearHandRule   ID = "Large pieces side by side in the folded cloth, rounded up."
 	HearWidthAsk   ID = "How wide is your cloth? Type a number in {1}."
 	HearWidthSet   ID = "Cloth {1} wide"
+	HearFoldAsk    ID = "It lies {1}. Say fold and one of these: {2}."
+	HearFoldSet    ID = "Cloth {1}"
 	HearWidthSmall ID = "Cloth is between {1} and {2} wide. Type the width."
 	HearFormat     ID = "{1}: {2}, {3}."
 	HearWriteHow   ID = "Type write, with names and a folder if you like: write svg, card into out. Write over replaces files that differ."
@@ -162,6 +164,7 @@ const (
 	WordAsk    ID = "put a question before each step, or no more"
 	WordCure   ID = "try the cure"
 	WordWidth  ID = "width N is the width of your cloth"
+	WordFold   ID = "fold off centre folds your cloth otherwise"
 	WordWrite  ID = "write the files"
 	AskOnShort ID = "A question comes before each step. ask again ends that."
 )

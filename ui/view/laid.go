@@ -8,11 +8,14 @@ import (
 )
 
 // Laid is a lay: where each piece lies on the cloth. Places are in millimetres,
-// x across from the fold or the left selvage, y along from the cut end.
+// x across from the fold or the left selvage, y along from the cut end, or from
+// the fold where that runs across.
 type Laid struct {
 	Pieces []LaidPiece
 	Flat   bool    // one layer, a selvage where else the fold is
 	Middle bool    // both edges folded to the middle, where the selvages meet
+	Ends   bool    // folded across: the fold is where else the cut end is
+	Depth  float64 // folded off centre: where the selvage that is folded in lies; 0: it is not
 	Opened float64 // where the part that is opened flat begins; 0: there is none
 	Flaws  []geom.Box
 	Hand   int // the piece in hand; -1: none
@@ -81,6 +84,13 @@ func (v View) laidOut(c *canvas.Canvas) {
 	wide, long := float64(v.scene.Cloth.Half), float64(v.scene.Cloth.Long)
 	if lay.Opened > 0 {
 		line(canvas.Second, canvas.Dashed, geom.Point{Y: lay.Opened}, geom.Point{X: wide, Y: lay.Opened})
+	}
+	if lay.Depth > 0 {
+		end := long
+		if lay.Opened > 0 {
+			end = lay.Opened
+		}
+		line(canvas.Second, canvas.Solid, geom.Point{X: lay.Depth}, geom.Point{X: lay.Depth, Y: end})
 	}
 	if lay.Middle {
 		line(canvas.Second, canvas.Solid, geom.Point{X: wide / 2}, geom.Point{X: wide / 2, Y: long})

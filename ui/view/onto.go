@@ -36,12 +36,16 @@ func (v View) cloth(c *canvas.Canvas) {
 		self = [2]canvas.Dot{at(b.Max.X, 0), at(b.Max.X, b.Max.Y)}
 	}
 	edge := canvas.DashDot
-	if v.scene.Cloth.Laid.Flat {
+	if v.scene.Cloth.Laid.Flat || v.scene.Cloth.Laid.Ends {
 		edge = canvas.Solid
 	}
 	c.Polyline(fold[:], false, canvas.Second, edge, 1)
 	c.Polyline(self[:], false, canvas.Second, canvas.Solid, 1)
-	for _, ends := range [...][2]canvas.Dot{{fold[0], self[0]}, {fold[1], self[1]}} {
+	for k, ends := range [...][2]canvas.Dot{{fold[0], self[0]}, {fold[1], self[1]}} {
+		if k == 0 && v.scene.Cloth.Laid.Ends {
+			c.Polyline(ends[:], false, canvas.Second, canvas.DashDot, 1)
+			continue
+		}
 		c.Polyline(ends[:], false, canvas.Faint, canvas.Dashed, 1)
 	}
 }
