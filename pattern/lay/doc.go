@@ -20,9 +20,8 @@
 // flaws, pins, and no overlap by as much as a step of 0.0001 mm. [Say] tells the
 // lay by tape, [Buy] what to ask for in the shop.
 //
-// How the search works, file by file: plan.go and folds.go turn the
-// cloth into strips;
-// convex.go, region.go and grid.go table, for every two outlines at every two
+// How the search works, file by file: plan.go and folds.go turn the cloth
+// into strips; convex.go, region.go and grid.go table, for every two outlines at every two
 // turns, how deep one overlaps the other at any offset; searcher.go moves one
 // piece, part.go parts all, search.go shortens, solve.go runs the whole.
 //
