@@ -115,6 +115,10 @@ func Make(s *pattern.Sheet, u measure.Unit) Card {
 	}
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
+		if isLining(p) {
+			c.Traced = append(c.Traced, tracedLining(s, p, g))
+			continue
+		}
 		if isTraced(p) {
 			c.Traced = append(c.Traced, traced(p, g))
 			continue

@@ -145,7 +145,7 @@ func (g *guide) hemOpening(_ []seam) []pdf.Item {
 func (g *guide) last(_ []seam) []pdf.Item {
 	var out []pdf.Item
 	if z, _, _ := g.zip(); z > 0 {
-		out = append(out, item("Hook and eye.", "Above the zip, inside the facing."))
+		out = append(out, item("Hook and eye.", "Above the zip, inside the %s.", g.inside()))
 	}
 	for _, p := range g.bodies("neck_opening") {
 		out = append(out, g.at(edgesOf([]*pattern.Piece{p}, "neck_opening"), "Button and loop.", "At the top of the opening in the neck, the loop sewn into its seam."))

@@ -2,6 +2,7 @@ package guide
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -23,25 +24,37 @@ func (g *guide) cutting() {
 	var rows [][]string
 	for i := range g.sheet.Pieces {
 		p := &g.sheet.Pieces[i]
-		row := []string{strconv.Itoa(p.Number), p.Title, leaflet.Cut(p)}
-		for _, o := range others {
+		row := []string{strconv.Itoa(p.Number), p.Title}
+		for _, c := range append([]string{shop.Main}, others...) {
 			cell := "-"
-			for _, a := range p.Also {
-				if a == o {
-					cell = leaflet.Cut(p)
-				}
+			if slices.Contains(p.Also, c) || c == p.Cloth || c == shop.Main && p.Cloth == "" {
+				cell = leaflet.Cut(p)
 			}
 			row = append(row, cell)
 		}
 		rows = append(rows, row)
 	}
 	g.Table(pdf.Table{Heads: heads, Rows: rows})
-	if len(others) > 0 {
-		g.Text(leaflet.Title(strings.Join(others, " and ")) + " is cut net, by the stitching line.")
+	if net := g.cutNet(others); len(net) > 0 {
+		g.Text(leaflet.Title(strings.Join(net, " and ")) + " is cut net, by the stitching line.")
 	}
 	if g.drawn {
 		g.Figure(leaflet.Pieces(g.sheet, 95))
 	}
+}
+
+// cutNet are the cloths that pieces of another are also cut from.
+func (g *guide) cutNet(cloths []string) []string {
+	var out []string
+	for _, c := range cloths {
+		for i := range g.sheet.Pieces {
+			if slices.Contains(g.sheet.Pieces[i].Also, c) {
+				out = append(out, c)
+				break
+			}
+		}
+	}
+	return out
 }
 
 func (g *guide) cloth() {

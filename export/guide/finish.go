@@ -70,7 +70,7 @@ func (g *guide) neckFacing(_ []seam) []pdf.Item {
 		ends = " Turn the ends under beside the zip and sew them to its tape."
 	}
 	return []pdf.Item{
-		g.at(edgesOf(f, "shoulder"), "Neck facing, joined.", "%s: %s, allowance %s. Press open. Finish the outer edge, %s in all.",
+		g.at(edgesOf(f, "shoulder"), "Neck facing, joined.", "%s: %s, allowance %s. Press open. "+g.facingEdge("outer edge")+", %s in all.",
 			joined, g.say(f[0].Along("shoulder")), g.allowed(f[0].ID, "shoulder"), g.say(round("outer", f))),
 		g.at(append(edgesOf(b, "neck"), edgesOf(f, "neck")...), "Neck facing, sewn on.", "Right sides together, shoulder on shoulder: neck %s, facing %s; allowance %s at the garment, %s at the facing. %s%s%s",
 			g.say(round("neck", b)), g.say(round("neck", f)), g.allowed(b[0].ID, "neck"), g.allowed(f[0].ID, "neck"), g.neckOpening(f), graded, ends),
@@ -124,7 +124,7 @@ func (g *guide) wholeFacing(_ []seam) []pdf.Item {
 		return nil
 	}
 	return []pdf.Item{
-		g.at(edgesOf(f, "shoulder"), "Facing, joined.", "Front facing to back facing at the shoulders: %s, allowance %s. Press open. Finish the lower edge, %s in all.",
+		g.at(edgesOf(f, "shoulder"), "Facing, joined.", "Front facing to back facing at the shoulders: %s, allowance %s. Press open. "+g.facingEdge("lower edge")+", %s in all.",
 			g.say(f[0].Along("shoulder")), g.allowed(f[0].ID, "shoulder"), g.say(round("outer", f))),
 		g.at(append(edgesOf(b, "neck"), edgesOf(arms, "armhole")...), "Facing, sewn on.", "Sides and centre back still open. Right sides together, shoulder on shoulder: the neck, %s, and both armholes; allowance %s at the garment, %s at the facing, which is so much smaller that its seam rolls in. %s%s",
 			g.say(round("neck", b)), g.allowed(b[0].ID, "neck"), g.allowed(f[0].ID, "neck"), g.neckOpening(f), "Grade: garment 1/4 in (6 mm), facing 1/8 in (3 mm). Clip the curves every 1/2 in (12 mm) to just short of the stitches. Understitch as far as the machine reaches."),

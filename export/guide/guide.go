@@ -36,10 +36,11 @@ type guide struct {
 	unit  measure.Unit
 	drawn bool
 	lays  *shop.Lays
+	lined []pattern.Piece // in the sewing order: the lining, which sheet is then without
 }
 
 func build(s *pattern.Sheet, o Options, drawn bool) *leaflet.Leaflet {
-	g := guide{&leaflet.Leaflet{Title: "Cutting guide and sewing order", Date: s.Job.Client.Measured}, s, o.Unit, drawn, o.Lays.Or(s, o.Unit)}
+	g := guide{&leaflet.Leaflet{Title: "Cutting guide and sewing order", Date: s.Job.Client.Measured}, s, o.Unit, drawn, o.Lays.Or(s, o.Unit), nil}
 	g.Foot = leaflet.For(s) + ": cutting guide and sewing order"
 	g.head()
 	g.measurements()

@@ -203,21 +203,3 @@ func (g *guide) others(list []seam) []pdf.Item {
 	}
 	return out
 }
-
-func (g *guide) lining(_ []seam) []pdf.Item {
-	var names []string
-	for i := range g.sheet.Pieces {
-		p := &g.sheet.Pieces[i]
-		lined := p.Cloth == "lining"
-		for _, a := range p.Also {
-			lined = lined || a == "lining"
-		}
-		if lined {
-			names = append(names, g.called(p.ID))
-		}
-	}
-	if len(names) == 0 {
-		return nil
-	}
-	return []pdf.Item{item("Lining.", "Of the lining: %s. Sew its darts, shoulders and sides as those of the garment, a thread wider, and leave open what is open there. Wrong sides together, sew it to the facings or to the neck and the armholes, tack it at the side seams and by hand to the zip's tape. It is hemmed by itself, 3/4 in (2 cm) shorter.", strings.Join(names, ", "))}
-}

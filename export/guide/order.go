@@ -25,6 +25,8 @@ var order = []kind{
 	{takes: of("panel"), says: (*guide).panels},
 	{takes: of("shoulder"), says: (*guide).shoulders},
 	{when: closedLate, takes: of("waist"), says: (*guide).waist},
+	{when: toFacing, says: (*guide).facingLined},
+	{when: byLining, says: (*guide).linedEdges},
 	{when: closedLate, takes: finishing, says: (*guide).wholeFacing},
 	{when: parted, takes: of("side"), says: (*guide).sides},
 	{when: parted, takes: of("waist"), says: (*guide).waist},
@@ -60,6 +62,7 @@ func (g *guide) sewing() []pdf.Item {
 		h.sheet, g = half, &h
 		out = g.leftLengths(whole)
 	}
+	g = g.unlined()
 	left := seamsOf(g.sheet)
 	for _, k := range order {
 		if k.when != nil && !k.when(g) {
@@ -80,8 +83,11 @@ func (g *guide) sewing() []pdf.Item {
 	return out
 }
 
-// An all-in-one facing is sewn on while sides and centre back are open.
+// An all-in-one facing, and a lining instead of it, is sewn on while sides and centre back are open.
 func closedLate(g *guide) bool {
+	if byLining(g) {
+		return true
+	}
 	for i := range g.sheet.Pieces {
 		p := &g.sheet.Pieces[i]
 		if finishes(p) && p.Along("neck") > 0 && p.Along("armhole") > 0 {

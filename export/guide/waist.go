@@ -25,7 +25,7 @@ func (g *guide) waistFacing(_ []seam) []pdf.Item {
 		return nil
 	}
 	return []pdf.Item{
-		g.at(both(pattern.FrontWaistFacing, pattern.BackWaistFacing, "side"), "Waist facing, joined.", "Front facing to back facing at the sides: %s, allowance %s. Press open. Finish the outer edge.",
+		g.at(both(pattern.FrontWaistFacing, pattern.BackWaistFacing, "side"), "Waist facing, joined.", "Front facing to back facing at the sides: %s, allowance %s. Press open. "+g.facingEdge("outer edge")+".",
 			g.say(g.along(pattern.FrontWaistFacing, "side")), g.allowed(pattern.FrontWaistFacing, "side")),
 		g.at(append(both(pattern.Front, pattern.Back, "waist"), both(pattern.FrontWaistFacing, pattern.BackWaistFacing, "waist")...), "Waist facing, sewn on.",
 			"Sew a stay tape, %s long, into the waist. Right sides together, side on side: waist %s, facing %s, allowance %s. %s Turn the ends under beside the zip and sew them to its tape.",

@@ -100,7 +100,11 @@ func cutFrom(p pattern.Piece, cloth string) bool {
 func Others(s *pattern.Sheet) []string {
 	var out []string
 	for i := range s.Pieces {
-		for _, a := range s.Pieces[i].Also {
+		all := s.Pieces[i].Also
+		if c := s.Pieces[i].Cloth; c != "" && c != Main {
+			all = append([]string{c}, all...)
+		}
+		for _, a := range all {
 			known := false
 			for _, o := range out {
 				known = known || o == a

@@ -12,8 +12,14 @@ const (
 	BandedWaist = "band"
 )
 
-// WaistFinish is how the waist of a skirt is finished.
-func WaistFinish(k pattern.Known) string { return picked(k, "waist_finish", FacedWaist) }
+// WaistFinish is how the waist of a skirt is finished: a full lining takes the
+// place of a facing, and is caught in a band.
+func WaistFinish(k pattern.Known) string {
+	if f := picked(k, "waist_finish", FacedWaist); f != FacedWaist || Lining(k) != FullLining {
+		return f
+	}
+	return LinedEdges
+}
 
 // SkirtChoices are the choices of a skirt on its own, in the order in which
 // they are shown. What it shares with the dress is the same choice.
@@ -25,7 +31,7 @@ func SkirtChoices() []pattern.Choice {
 		length("side_raise", "Shape", "Waist raised at the side", "How much higher the waist lies at the side than at the centre.", 0.5, 0, 0.75, pattern.Measured),
 		shared("side_shape"), shared("skirt_line"), shared("hem_peg"), shared("hem_flare"), shared("hem_finish"), shared("hem_facing_depth"),
 		skirtClosure, skirtZip, shared("hem_opening"), skirtOpening, shared("pleat_depth"),
-		waistFinish,
+		waistFinish, skirtLining,
 		length("waist_facing_width", "Facings", "Waist facing", "Width of the facing at the waist.", 2, 1.5, 3, pattern.Measured),
 		length("waist_band_width", "Facings", "Waistband", "Finished width of the band.", 1.25, 0.75, 2.5, pattern.Measured),
 		shared("hem_allowance"), shared("side_allowance"), shared("waist_allowance"),

@@ -14,10 +14,40 @@ const (
 	SeparateFacings = "separate"
 	AllInOneFacing  = "all_in_one"
 	BiasFacing      = "bias"
+	// LinedEdges: a full lining finishes them, whatever facing is chosen.
+	LinedEdges = "lining"
 )
 
 // FacingKind is how the edges are finished; by thumb with facings cut apart.
-func FacingKind(k pattern.Known) string { return picked(k, "facing", SeparateFacings) }
+func FacingKind(k pattern.Known) string {
+	if Lining(k) == FullLining {
+		return LinedEdges
+	}
+	return picked(k, "facing", SeparateFacings)
+}
+
+// narrowShoulder: on a shoulder as narrow as this two facings beside each
+// other are strips, and one that goes round both edges lies better.
+const narrowShoulder = 4.25 * measure.Inch
+
+var facingAfter = []pattern.ChoiceID{"lining", "sleeve", "shoulder_inset", "shoulder_forward", "neck_widening"}
+
+// usualFacing are facings cut apart, as the cutting list of this dress has
+// them; one all in one where a lining is to begin at its edge. That a narrow
+// shoulder asks for one all in one is said and left to her.
+func usualFacing(k pattern.Known) pattern.Default {
+	if Lining(k) == FacingLining && !HasSleeve(k) {
+		return pattern.Default{Value: pattern.PickValue(AllInOneFacing), Because: measure.Tell("A lining begins at the edge of one facing, not between two.")}
+	}
+	d := pick(SeparateFacings)(k)
+	if k.Method == pattern.Thumb || HasSleeve(k) || !k.Has(shoulderNeeds(k)...) {
+		return d
+	}
+	if left := MeasuredShoulder(k, false).Left(); left <= narrowShoulder {
+		d.Because = measure.Tell("{} of shoulder is left: on {} or less one facing all in one lies flatter; separate ones are quicker to fit.", left, narrowShoulder)
+	}
+	return d
+}
 
 const (
 	// sideDeep is how far an all-in-one facing reaches down the side.
@@ -61,7 +91,7 @@ func AllInOne(centre, underarm geom.Point, down geom.Vector, deep measure.Length
 var facingKinds = []pattern.Choice{
 	{
 		ID: "facing", Title: "Finish of neck and armholes", Says: "How the edges of neck and armholes are finished.", Group: "Facings",
-		Kind: pattern.KindPick, Methods: onlyMeasured, Default: pick(SeparateFacings),
+		Kind: pattern.KindPick, Methods: onlyMeasured, After: facingAfter, Default: usualFacing,
 		Options: []pattern.Option{
 			{Value: SeparateFacings, Title: "Separate facings", Says: "One for the neck, one for each armhole."},
 			{Value: AllInOneFacing, Title: "All in one", Says: "One facing goes round neck and armholes; it cannot roll out."},
@@ -70,6 +100,7 @@ var facingKinds = []pattern.Choice{
 	},
 	length("facing_depth", "Facings", "All-in-one facing at the centre", "Depth of an all-in-one facing below the neck at the centre.", 2.75, 2.5, 3, pattern.Measured),
 	length("facing_favour", "Facings", "Facing smaller by", "How much less allowance a facing has at the edge it faces, so that the seam rolls inwards.", 0.0625, 0, 0.125, pattern.Measured),
+	lining,
 }
 
 // Favour is how much less allowance a facing has at its edge.

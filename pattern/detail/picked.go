@@ -25,6 +25,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"hem_finish":    {TurnedHem, FacedHem},
 	"waist_finish":  {FacedWaist, BandedWaist},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},
+	"lining":        {NoLining, FullLining, FacingLining},
 	"collar":        {NoCollar, StandCollar, FlatCollar, ConvertibleCollar},
 	"sleeve":        {NoSleeve, CapSleeve, ShortSleeve, ThreeQuarterSleeve, LongSleeve},
 }

@@ -60,7 +60,7 @@ func netSteps(from beginning) []bench.Step {
 	for _, h := range []half{theBack, theFront} {
 		s = append(s, waistSeam(h), flareStep(h))
 	}
-	s = append(s, sideSlit(theBack), sideSlit(theFront), hemFacingStep())
+	s = append(s, sideSlit(theBack), sideSlit(theFront), hemFacingStep(), liningStep(theBack, "facing"), liningStep(theFront, "facing"))
 	return append(s, allowanceStep(theBack), allowanceStep(theFront))
 }
 

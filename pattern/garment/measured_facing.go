@@ -153,6 +153,9 @@ func cutNeeds(k pattern.Known, h half) []string {
 	if !h.back && detail.HasPlacket(k) {
 		out = append(out, h.id("placket"))
 	}
+	if detail.HasLining(k) {
+		out = append(out, h.id("lining_hem"))
+	}
 	if detail.HasPanels(k) {
 		out = append(out, h.id("panel_centre"))
 	}

@@ -106,6 +106,8 @@ func facingMarks(k pattern.Known, h half) []string {
 		return h.uses("facing")
 	case detail.BiasFacing:
 		return []string{"front.bias"}
+	case detail.LinedEdges:
+		return nil
 	}
 	if setIn(k) {
 		return h.uses("neck_facing")
@@ -121,6 +123,7 @@ func (c cutter) facings(halves []half) []pattern.Piece {
 		for _, h := range halves {
 			out = append(out, c.wholeFacing(h))
 		}
+	case detail.LinedEdges: // the lining's own edges finish them
 	case detail.BiasFacing:
 		if len(halves) == 2 {
 			out = append(out, c.strip(pattern.NeckStrip, "Neck strip", "neck", "neck", 2))
@@ -166,7 +169,7 @@ func (c cutter) wholeFacing(h half) pattern.Piece {
 			SewnTo: c.armholeOf(h), Role: pattern.RoleStitch,
 		},
 		bench.Side{Name: "side", Stitch: geom.Lines(arm.End(), outer.End()), Allowance: k.Length("side_allowance"), Role: pattern.RoleStitch},
-		bench.Side{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},
+		c.outerEdge(h, outer.Reverse()),
 		end,
 	))
 	p.Also = []string{"interfacing"}

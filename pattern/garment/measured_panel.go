@@ -111,6 +111,9 @@ func panelImpossible(p *bench.Pen, h half, panel detail.Panel, intake measure.Le
 	case len(geom.Cross(panel.Centre, p.Line(h.id("neck")))) > 0:
 		r.Says = measure.Tell("the neck of the " + string(h.piece) + " is so deep or wide that it reaches over the panel seam; the centre panel would fall in two")
 		r.Cure = measure.Tell("a neck that is less deep, or the seam from the armhole")
+	case detail.PanelSeam(p.K) == detail.ShoulderPanel && len(geom.Cross(panel.Side, p.Line(h.id("armhole")))) > 0:
+		r.Says = measure.Tell("the armhole of the " + string(h.piece) + " is so hollow that it reaches over the panel seam; the side panel would fall in two")
+		r.Cure = measure.Tell("the seam from the armhole, or darts")
 	case math.Abs((panel.Side.Length()-panel.Centre.Length())/rule.In(0.375).MM()) > 1:
 		r.Says = measure.Tell("the side panel of the "+string(h.piece)+" would have to be eased by {}; {3/8 in} is the most", measure.Length(panel.Side.Length()-panel.Centre.Length()))
 	default:

@@ -50,6 +50,7 @@ func finishMeasured(s *pattern.Sheet) {
 	pieces = append(pieces, c.hemFacings(pieces)...)
 	added, addedOK := c.added()
 	pieces = append(pieces, added...)
+	pieces = append(pieces, c.linings(pieces)...)
 	number(pieces)
 	s.Pieces = pieces
 	for _, p := range pieces {
@@ -128,6 +129,8 @@ func (c cutter) finishOf(h half, edge string) pattern.EdgeRef {
 	switch detail.FacingKind(c.s.Known) {
 	case detail.BiasFacing:
 		return pattern.EdgeRef{}
+	case detail.LinedEdges:
+		return pattern.EdgeRef{Piece: liningID(h.piece), Edge: edge}
 	case detail.AllInOneFacing:
 		return pattern.EdgeRef{Piece: h.piece + "_facing", Edge: edge}
 	}
@@ -313,7 +316,7 @@ func (c cutter) neckFacing(h half) pattern.Piece {
 	p := closed(facingOf(h, "neck"), title, cut, append(
 		necks,
 		bench.Side{Name: "shoulder", Stitch: c.shoulderOfFacing(h, neck, outer), Allowance: k.Length("shoulder_allowance"), Role: pattern.RoleStitch},
-		bench.Side{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},
+		c.outerEdge(h, outer.Reverse()),
 		end,
 	))
 	p.Also = []string{"interfacing"}

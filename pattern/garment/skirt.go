@@ -29,6 +29,7 @@ func skirtSteps() []bench.Step {
 		s = append(s, slit)
 	}
 	s = append(s, waistFacing(theBack), waistFacing(theFront), waistBand(), hemFacingStep())
+	s = append(s, liningStep(theBack, "waist_finish"), liningStep(theFront, "waist_finish"))
 	return append(s, skirtAllowances(theBack), skirtAllowances(theFront))
 }
 
@@ -335,8 +336,14 @@ func skirtAllowances(h half) bench.Step {
 					uses = append(uses, "back.side_zip_end")
 				}
 			}
-			if detail.WaistFinish(k) == detail.BandedWaist {
+			if detail.HasLining(k) {
+				uses = append(uses, h.id("lining_hem"))
+			}
+			switch detail.WaistFinish(k) {
+			case detail.BandedWaist:
 				return append(uses, "front.waist_band")
+			case detail.LinedEdges:
+				return uses
 			}
 			return append(uses, h.id("waist_facing"))
 		},

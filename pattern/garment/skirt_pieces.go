@@ -92,11 +92,12 @@ func finishSkirt(s *pattern.Sheet) {
 	if backOK {
 		pieces = append(pieces, c.skirtAlone(theBack))
 	}
-	if detail.WaistFinish(s.Known) == detail.BandedWaist {
+	switch detail.WaistFinish(s.Known) {
+	case detail.BandedWaist:
 		if frontOK && backOK {
 			pieces = append(pieces, c.waistBand())
 		}
-	} else {
+	case detail.FacedWaist:
 		if frontOK {
 			pieces = append(pieces, c.waistFacing(theFront))
 		}
@@ -105,6 +106,7 @@ func finishSkirt(s *pattern.Sheet) {
 		}
 	}
 	pieces = append(pieces, c.hemFacings(pieces)...)
+	pieces = append(pieces, c.linings(pieces)...)
 	number(pieces)
 	s.Pieces = pieces
 	for _, p := range pieces {
@@ -123,8 +125,11 @@ func (c cutter) skirtAlone(h half) pattern.Piece {
 	if h.back {
 		n = skirtNames{pattern.Back, pattern.Front, "Skirt, back", facingOf(h, "waist"), 2}
 	}
-	if detail.WaistFinish(c.s.Known) == detail.BandedWaist {
+	switch detail.WaistFinish(c.s.Known) {
+	case detail.BandedWaist:
 		n.sewnTo = "" // the band runs over all of them
+	case detail.LinedEdges:
+		n.sewnTo = liningID(h.piece)
 	}
 	return c.skirtOf(h, n)
 }
@@ -144,7 +149,7 @@ func (c cutter) waistFacing(h half) pattern.Piece {
 	p := closed(id, title, cut, []bench.Side{
 		{Name: "waist", Stitch: top, Allowance: k.Length("waist_allowance"), SewnTo: pattern.EdgeRef{Piece: h.piece, Edge: "waist"}, Role: pattern.RoleStitch},
 		{Name: "side", Stitch: geom.Lines(top.End(), outer.End()), Allowance: k.Length("side_allowance"), Role: pattern.RoleStitch},
-		{Name: "outer", Stitch: outer.Reverse(), Role: pattern.RoleStitch},
+		c.outerEdge(h, outer.Reverse()),
 		end,
 	})
 	p.Also = []string{"interfacing"}

@@ -49,6 +49,9 @@ func toLeg(p geom.Path, leg geom.Line) geom.Path {
 	if !ok || at.Dist(p.End()) > rule.In(6).MM() {
 		return p
 	}
+	if way := p.StartTangent(); p.Start().To(at).Dot(way) < 0 {
+		return geom.Lines(at.Add(way.Scale(-1)), at) // all of it lies past the leg: its corner runs on from here
+	}
 	return p.Then(geom.Lines(p.End(), at))
 }
 

@@ -24,7 +24,7 @@ func Checks() []Check {
 		sideSeams, shoulderSeams, waistSeams, waistEdge,
 		dartLegs, dartAim, dartSize,
 		neckJoin, armholeJoin, underarmJoin, hemJoin, centreSquare,
-		facingFit,
+		facingFit, liningFit,
 		sleeveCap, sleeveSeams, collarNeck, placketFit,
 		bustGirth, waistGirth, hipGirth, armholeGirth, neckGirth,
 		headPassage, bodyPassage,

@@ -49,7 +49,7 @@ func TestChecksStandInTheirOrder(t *testing.T) {
 		ids = append(ids, c.ID)
 	}
 	require.Equal(t, strings.Fields(`side_seams shoulder_seams waist_seams waist_edge dart_legs dart_aim dart_size neck_join armhole_join
-		underarm_join hem_join centre_square facing_fit sleeve_cap sleeve_seams collar_neck placket_fit bust_girth waist_girth hip_girth armhole_girth neck_girth
+		underarm_join hem_join centre_square facing_fit lining_fit sleeve_cap sleeve_seams collar_neck placket_fit bust_girth waist_girth hip_girth armhole_girth neck_girth
 		head_passage body_passage balance hem_level walking slit_height sitting shoulder_left outline_simple
 		allowance_fits labels cloth_width`), ids)
 }

@@ -24,6 +24,7 @@ func styles() map[pattern.ChoiceID][]string {
 		"waist_shaping":  {"none", "fisheye", "two_back", "shaped_back"},
 		"skirt_line":     {"pegged", "straight", "a_line", "flared"},
 		"panel_seam":     {"none", "shoulder", "armhole"},
+		"lining":         {"none", "full", "to_facing"},
 		"facing":         {"separate", "all_in_one", "bias"},
 		"closure":        {"zip_back", "zip_side", "placket", "none"},
 		"hem_opening":    {"slit", "none", "vent", "kick_pleat", "inverted"},
@@ -78,7 +79,7 @@ func sound(t require.TestingT, s *pattern.Sheet, what string) {
 				slack = 0.375 // eased over the bust
 			case p.ID == pattern.Collar || p.ID == pattern.UnderCollar:
 				slack = 0.65 // half the band of a placket fills the neck; the under collar is smaller: TestCollars
-			case p.ID == pattern.Sleeve && e.Name != "hem" || to.ID == pattern.Sleeve:
+			case sleeve(p.ID) && e.Name != "hem" || sleeve(to.ID):
 				slack = 1 // a cap is eased in: TestSleevesOnWomen
 			}
 			require.InDelta(t, want.Inches(), got.Inches(), slack, "%s: %s of %s and %s of %s", what, e.Name, p.ID, e.SewnTo.Edge, to.ID)
@@ -96,6 +97,8 @@ func sound(t require.TestingT, s *pattern.Sheet, what string) {
 		require.False(t, m.Kind == pattern.MarkPoint && (math.IsNaN(m.At.X) || math.IsNaN(m.At.Y)), "%s: %s.%s", what, m.Piece, m.Name)
 	}
 }
+
+func sleeve(id pattern.PieceID) bool { return id == pattern.Sleeve || id == pattern.Sleeve+"_lining" }
 
 // TestEveryStyle drafts each option by itself on three bodies.
 func TestEveryStyle(t *testing.T) {

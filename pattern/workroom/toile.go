@@ -12,8 +12,8 @@ import (
 const toileAllowance = measure.Inch
 
 // Toile drafts a job as its trial in cheap cloth: the same stitching lines and
-// marks, an inch of allowance wherever an allowance is chosen, and no facings
-// or strips, which the trial goes without. By thumb the allowances are part of
+// marks, an inch of allowance wherever an allowance is chosen, and no facings,
+// linings or strips, which the trial goes without. By thumb the allowances are part of
 // the figure and stay as they are. The job itself stays as it is.
 func Toile(job pattern.Job) *pattern.Sheet {
 	says := "no facings"
@@ -23,7 +23,7 @@ func Toile(job pattern.Job) *pattern.Sheet {
 	s := Draft(job)
 	var kept []pattern.Piece
 	for _, p := range s.Pieces {
-		if id := string(p.ID); strings.HasSuffix(id, "facing") || strings.HasSuffix(id, "strip") {
+		if id := string(p.ID); strings.HasSuffix(id, "facing") || strings.HasSuffix(id, "strip") || strings.HasSuffix(id, "_lining") {
 			continue
 		}
 		p.Also = nil

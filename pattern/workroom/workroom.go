@@ -6,6 +6,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/bench"
+	"chalkfold/pattern/detail"
 	"chalkfold/pattern/garment"
 	"chalkfold/pattern/truing"
 )
@@ -164,6 +165,11 @@ func notes(s *pattern.Sheet) []measure.Sentence {
 				title = c.Title
 			}
 			out = append(out, measure.Tell("{} is chosen; the method {} does not use it. It is kept.", title, methodName(s.Method)))
+		}
+	}
+	for _, id := range []pattern.ChoiceID{"facing", "waist_facing_width"} {
+		if set, ok := s.Setting(id); ok && set.Chosen && set.Used && detail.Lining(s.Known) == detail.FullLining && (id == "facing" || detail.WaistFinish(s.Known) == detail.LinedEdges) {
+			out = append(out, measure.Tell("A full lining takes the place of the facings; what is chosen of them is kept."))
 		}
 	}
 	if m := s.Job.Style.Method(); m != s.Method {

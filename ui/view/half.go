@@ -38,8 +38,11 @@ func halfOf(id pattern.PieceID) half {
 	return neither
 }
 
-// facing says that a piece lies under another one, along its edge.
-func facing(id pattern.PieceID) bool { return strings.HasSuffix(string(id), "facing") }
+// facing says that a piece lies under another one: along its edge, or as its
+// lining.
+func facing(id pattern.PieceID) bool { return strings.HasSuffix(string(id), "facing") || lining(id) }
+
+func lining(id pattern.PieceID) bool { return strings.HasSuffix(string(id), "_lining") }
 
 // members are the pieces of a half, the main one first: front or back itself,
 // else the first that there is. While the draft is under way a piece that is

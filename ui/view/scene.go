@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -146,7 +148,7 @@ func (s Scene) others(main []lying) []lying {
 	for i := range s.Sheet.Pieces {
 		p := &s.Sheet.Pieces[i]
 		b := s.pieceBox(p)
-		if _, there := at(main, p.ID); there || b.Empty() {
+		if _, there := at(main, p.ID); there || b.Empty() || lining(p.ID) {
 			continue
 		}
 		// The cloth lies neck to the left here too: length across, width down.
@@ -164,6 +166,20 @@ func (s Scene) others(main []lying) []lying {
 			x, most = x+b.Height()+gap/2, max(most, b.Width())
 		} else {
 			y, most = y+b.Width()+gap/2, max(most, b.Height())
+		}
+	}
+	return append(out, s.linings(append(main[:len(main):len(main)], out...))...)
+}
+
+// linings lie on the pieces that they line: but for the hem and the upper edge
+// their lines are the same.
+func (s Scene) linings(on []lying) []lying {
+	var out []lying
+	for i := range s.Sheet.Pieces {
+		id := s.Sheet.Pieces[i].ID
+		if l, ok := at(on, pattern.PieceID(strings.TrimSuffix(string(id), "_lining"))); ok && lining(id) {
+			l.id, l.traced = id, true
+			out = append(out, l)
 		}
 	}
 	return out
