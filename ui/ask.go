@@ -63,7 +63,12 @@ func (m *Model) fulfil(a desk.Ask, from hearer) tea.Cmd {
 		m.d.Message, m.d.Warn = a.Say, a.Warn
 	}
 	if a.Take != nil {
+		shown := m.projector() != nil
 		add(m.takeUp(*a.Take))
+		if shown && m.projector() == nil { // it stays before the class
+			m.curtain()
+			add(m.project())
+		}
 	}
 	if a.Done != nil {
 		m.d.Learn(*a.Done)

@@ -305,3 +305,26 @@ func TestALessonBeforeTheClass(t *testing.T) {
 	require.Nil(t, s.m.projector())
 	require.Equal(t, 1, s.m.d.Running().Page)
 }
+
+// With nobody on the table the projector offers the sample client, who comes
+// before the class at once; at the end the bench has its own colours back.
+func TestTheSampleClientComesBeforeTheClass(t *testing.T) {
+	t.Setenv("XDG_STATE_HOME", t.TempDir())
+	m := NewModel(looks("dark", canvas.ASCII))
+	m.later = func(time.Duration, tea.Msg) tea.Cmd { return nil }
+	s := screen{t: t, m: m}
+	s.send(tea.WindowSizeMsg{Width: 64, Height: 20})
+	s.keys("esc", "f9")
+	require.Contains(t, s.text(), "Nobody is on the table yet.")
+	s.keys("enter")
+	require.True(t, s.m.d.Projecting)
+	require.Equal(t, "projector", s.m.d.Settings.Theme.Name())
+	require.True(t, session.IsDemo(s.m.d.Job()))
+	require.False(t, s.m.d.Private, "all of hers may be seen")
+	require.Contains(t, s.text(), "of 37")
+	s.keys(" ")
+	require.Equal(t, 2, s.m.projector().Step())
+	s.keys("f9")
+	require.False(t, s.m.d.Projecting)
+	require.Equal(t, "dark", s.m.d.Settings.Theme.Name())
+}

@@ -87,6 +87,7 @@ func tied(words string) string {
 	if !strings.ContainsAny(words, "0123456789") {
 		return words
 	}
+	words = strings.ReplaceAll(words, " - ", " "+minus+" ") // a sign that stands alone would be lost at the end of a line
 	return numbers.ReplaceAllStringFunc(words, func(s string) string { return strings.ReplaceAll(strings.ReplaceAll(s, " ", tie), "-", minus) })
 }
 

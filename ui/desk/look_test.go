@@ -14,12 +14,14 @@ import (
 func TestNumbersAreNotTorn(t *testing.T) {
 	require.Equal(t, []string{"it takes", "1 1/2 yd", "(1.4 m)"}, Wrap("it takes 1 1/2 yd (1.4 m)", 10))
 	require.Equal(t, []string{"hip =", "-1"}, Wrap("hip = -1", 6))
+	require.Equal(t, []string{"(bust 9 9/16", "- limit", "1 1/4)"}, Wrap("(bust 9 9/16 - limit 1 1/4)", 13))
+	require.Equal(t, []string{"(bust 9 9/16 -", "limit 1 1/4) =", "8 5/16"}, Wrap("(bust 9 9/16 - limit 1 1/4) = 8 5/16", 15))
 	require.Equal(t, []string{"see step 3", "of 12"}, Wrap("see step 3 of 12", 10))
 }
 
 func TestWrapLosesNothing(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		words := strings.Join(rapid.SliceOfN(rapid.SampledFrom([]string{"waist", "36", "1/2", "in", "-1", "9.5", "cm", "20", "%", "half-way"}), 1, 12).Draw(t, "words"), " ")
+		words := strings.Join(rapid.SliceOfN(rapid.SampledFrom([]string{"waist", "36", "1/2", "in", "-1", "9.5", "cm", "20", "%", "half-way", "9 9/16 - limit", "/ 4 - 1"}), 1, 12).Draw(t, "words"), " ")
 		width := rapid.IntRange(14, 60).Draw(t, "width")
 		lines := Wrap(words, width)
 		require.Equal(t, strings.Fields(words), strings.Fields(strings.ReplaceAll(strings.Join(lines, " "), "half- way", "half-way")))

@@ -269,3 +269,23 @@ func TestTheDartWaits(t *testing.T) {
 	princess := p36(t, pattern.Measured).Job.WithStyle("panel_seam", pattern.PickValue("shoulder"))
 	require.True(t, lesson.TurnOf(princess, "neck", workroom.Draft).Drawn, "a seam that takes the dart is left out")
 }
+
+// The sample client has all that the lessons read: no page about a check is
+// about one that was skipped.
+func TestTheSampleClientIsWhole(t *testing.T) {
+	for _, b := range bodies(t)[:4] {
+		for _, l := range lesson.All() {
+			s := workroom.Draft(l.Job(b.job))
+			for i, p := range l.Pages {
+				if p.Show.What != lesson.OfCheck {
+					continue
+				}
+				for _, f := range s.Findings {
+					if f.Check == p.Show.ID {
+						require.NotEqual(t, pattern.Skip, f.Verdict, "%s, page %d: %s", l.ID, i+1, f.Says.In(b.job.Unit))
+					}
+				}
+			}
+		}
+	}
+}

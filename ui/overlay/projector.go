@@ -1,6 +1,7 @@
 package overlay
 
 import (
+	"slices"
 	"strconv"
 
 	"chalkfold/pattern"
@@ -25,6 +26,8 @@ type Projector struct {
 
 	number string // being typed
 	note   string // in place of the sum, until the next key
+	part   int    // of what is said, where that is too long for its rows
+	parts  int    // how many there are
 	why    bool
 	blank  bool
 	ask    bool // a question comes before each step
@@ -97,13 +100,16 @@ func (p *Projector) at() int { return max(min(p.step, len(p.d.Sheet().Steps)), 1
 // goTo shows a step; a question comes before it if she asked for that.
 func (p *Projector) goTo(n int) {
 	p.step = n
-	p.step = p.at()
+	p.step, p.part = p.at(), 0
 	p.eye = p.eye.Fit()
 	p.asked = false
 	if _, ok := p.question(); ok && p.ask {
 		p.asked = true
 	}
 }
+
+// nobodyThere says that there are no measures to draw anybody by.
+func (p *Projector) nobodyThere() bool { return p.d.Job().Body.Len() == 0 }
 
 // question is that of the step shown.
 func (p *Projector) question() (lesson.Question, bool) {
@@ -137,6 +143,9 @@ func (p *Projector) Actions() []desk.Offer {
 // tableKeys are those of the table that work here too.
 var tableKeys = []keys.ID{"zoom-in", "zoom-out", "fit", "zoom-newest", "pan-left", "pan-right", "pan-up", "pan-down", "stand", "dimensions", "marks", "grid", "cross"}
 
+// alone are the actions that need nobody on the table.
+var alone = []keys.ID{"show-step", keys.Accept, "blank", "show-end", "show-esc", keys.Project, keys.Back}
+
 // Do an action.
 func (p *Projector) Do(id keys.ID) desk.Ask {
 	p.note = ""
@@ -144,19 +153,26 @@ func (p *Projector) Do(id keys.ID) desk.Ask {
 		p.number = ""
 	}
 	d := p.d
-	if p.lessonDo(id) {
+	if p.lessonDo(id) || p.nobodyThere() && !slices.Contains(alone, id) {
 		return desk.Ask{}
 	}
 	switch id {
 	case "show-next":
 		return p.next()
 	case "show-back":
+		if p.part > 0 {
+			p.part--
+			break
+		}
 		p.goTo(p.at() - 1)
 	case "show-first":
 		p.goTo(1)
 	case "show-last":
 		p.goTo(len(d.Sheet().Steps))
 	case "show-step", keys.Accept:
+		if p.nobodyThere() {
+			return desk.Ask{Take: sampleOpened(d, d.Tell(text.ProjectorSample))}
+		}
 		p.enter()
 	case "show-steps":
 		return desk.Ask{Open: Steps(d, p.at(), func(n int) desk.Ask { p.goTo(n); return desk.Ask{} })}
@@ -171,9 +187,9 @@ func (p *Projector) Do(id keys.ID) desk.Ask {
 			p.note = d.Tell(text.ProjectorPrivate)
 		}
 	case "show-why":
-		p.why = !p.why
+		p.why, p.part = !p.why, 0
 	case "show-ask":
-		p.ask, p.asked = !p.ask, false
+		p.ask, p.asked, p.part = !p.ask, false, 0
 		p.note = d.Tell(text.DraftAskOff)
 		if p.ask {
 			p.note = d.Tell(text.DraftAskOn)
@@ -188,11 +204,21 @@ func (p *Projector) Do(id keys.ID) desk.Ask {
 	return desk.Ask{}
 }
 
-// next reveals what is asked, then goes on.
+// more shows the next part of what is said; false where all of it was shown.
+func (p *Projector) more() bool {
+	if p.what != nil || p.part+1 >= p.parts {
+		return false
+	}
+	p.part++
+	return true
+}
+
+// next shows what is still to be said, reveals what is asked, then goes on.
 func (p *Projector) next() desk.Ask {
 	switch n := len(p.d.Sheet().Steps); {
+	case p.more():
 	case p.asked:
-		p.asked = false
+		p.asked, p.part = false, 0
 	case p.at() >= n:
 		p.note = p.d.Tell(text.ProjectorDone)
 	default:

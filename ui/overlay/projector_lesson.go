@@ -38,7 +38,7 @@ func (p *Projector) sits() (l lesson.Lesson, page lesson.Page, ok bool) {
 
 // turn shows a page of the lesson; its question comes first.
 func (p *Projector) turn(l lesson.Lesson, n int) {
-	p.sit.page = min(max(n, 1), len(l.Pages))
+	p.sit.page, p.part = min(max(n, 1), len(l.Pages)), 0
 	page := l.Pages[p.sit.page-1]
 	_, p.sit.asked = page.Question(p.d.Sheet())
 	p.what, p.why = nil, false
@@ -69,14 +69,19 @@ func (p *Projector) lessonDo(id keys.ID) bool {
 	switch id {
 	case "show-next":
 		switch {
+		case p.more():
 		case p.sit.asked:
-			p.sit.asked = false
+			p.sit.asked, p.part = false, 0
 		case p.sit.page >= len(l.Pages):
 			p.note = p.d.Tell(text.ProjectorLast, capital(p.d.Trade(l.Ends.In(p.d.Unit()))))
 		default:
 			p.turn(l, p.sit.page+1)
 		}
 	case "show-back":
+		if p.part > 0 {
+			p.part--
+			break
+		}
 		p.turn(l, p.sit.page-1)
 	case "show-first":
 		p.turn(l, 1)
@@ -95,6 +100,7 @@ func (p *Projector) lessonDo(id keys.ID) bool {
 	case "show-steps":
 		p.note = p.d.Tell(text.ProjectorType)
 	case "show-ask":
+		p.part = 0
 		_, asks := page.Question(p.d.Sheet())
 		p.sit.asked = asks && !p.sit.asked
 	default:
@@ -211,15 +217,7 @@ func (p *Projector) pageCaption(l lesson.Lesson, page lesson.Page, r desk.Rect) 
 		d.Paint(theme.Muted, d.Tell(text.LessonHead, n, d.Trade(l.Title))),
 		d.Paint(theme.Title, p.pageTitle(page)),
 	}
-	var out []string
-	for i, row := range number {
-		out = append(out, desk.Clip(" "+d.Paint(theme.Accent, row)+"  "+beside[i], cols))
-	}
-	most := max(r.Rows-leastCloth-len(out)-1, 1)
 	body := p.pageBody(l, page, cols)
-	if len(body) > most {
-		body = body[len(body)-most:] // the question and its answer are the last
-	}
 	for len(body) < sentenceRows {
 		body = append(body, "")
 	}
@@ -227,7 +225,24 @@ func (p *Projector) pageCaption(l lesson.Lesson, page lesson.Page, r desk.Rect) 
 	if st, ok := p.current(); ok && page.Show.What == lesson.OfStep && !page.Asks() && !l.Veils(p.sit.page) {
 		sum = p.sum(st)
 	}
-	return append(append(out, body...), p.last(sum, cols))
+	most := max(r.Rows-leastCloth-len(number), 1)
+	for _, row := range desk.Wrap(sum, cols-2) {
+		body = append(body, " "+d.Paint(theme.Text, row))
+	}
+	if sum == "" && len(body) < most {
+		body = append(body, "") // for the key that was pressed
+	}
+	p.parts = (len(body) + most - 1) / most
+	p.part = min(p.part, p.parts-1)
+	if p.parts > 1 {
+		beside[0] += "   " + d.Paint(theme.Muted, d.Tell(text.ProjectorPart, p.part+1, p.parts))
+		body = body[p.part*most : min((p.part+1)*most, len(body))]
+	}
+	var out []string
+	for i, row := range number {
+		out = append(out, desk.Clip(" "+d.Paint(theme.Accent, row)+"  "+beside[i], cols))
+	}
+	return p.under(append(out, body...), cols)
 }
 
 // pageTitle is what a page is about.

@@ -8,7 +8,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"chalkfold/measure"
-	"chalkfold/pattern"
 	"chalkfold/testdata/golden"
 	"chalkfold/ui/canvas"
 	"chalkfold/ui/desk"
@@ -37,31 +36,6 @@ func TestProjectorIsCompleteAtItsSizes(t *testing.T) {
 	require.Contains(t, shown(p, 64, 20), "-> Next", "another key was pressed since")
 	p.Release(p.serial)
 	require.NotContains(t, shown(p, 64, 20), "->")
-}
-
-// The table has all but six rows, every sentence is whole in its two, and the
-// result of every sum is seen, by both methods, with a key shown beside it.
-func TestEveryStepFitsTheCaption(t *testing.T) {
-	for _, method := range []string{pattern.Measured, pattern.Thumb} {
-		d, p := before(t, canvas.Braille)
-		d.Change(d.Job().WithStyle("method", pattern.PickValue(method)), "method")
-		p.Press("First step")
-		for _, st := range d.Sheet().Steps {
-			p.goTo(st.Number)
-			for _, cols := range []int{64, 80, 120} {
-				lines := strings.Split(strings.TrimSuffix(shown(p, cols, 20), "\n"), "\n")
-				require.Len(t, lines, 20)
-				foot := strings.Join(lines[14:], "\n")
-				require.Contains(t, foot, "of ")
-				require.True(t, strings.HasSuffix(lines[19], "-> First step"), lines[19])
-				if sum := st.Sum.Private(d.Unit()); sum != "" {
-					require.Contains(t, lines[19], sum[strings.LastIndex(sum, " ")+1:]+" in", st.ID)
-				}
-				said := lines[17] + " " + lines[18]
-				require.Regexp(t, `\.\s*$|\.\.\.\s*$`, strings.TrimRight(said, " "), st.ID)
-			}
-		}
-	}
 }
 
 func TestHerNumbersAreHiddenUntilAsked(t *testing.T) {

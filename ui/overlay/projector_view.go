@@ -1,26 +1,16 @@
 package overlay
 
 import (
-	"strconv"
 	"strings"
 
-	"github.com/charmbracelet/x/ansi"
-
 	"chalkfold/pattern"
-	"chalkfold/ui/canvas"
 	"chalkfold/ui/desk"
-	"chalkfold/ui/text"
-	"chalkfold/ui/theme"
 	"chalkfold/ui/view"
 )
 
-// captionRows are the rows below the table: three of the step's number, two of
-// its sentence, one of its sum.
-const (
-	captionRows  = 6
-	sentenceRows = 2
-	bothPieces   = 26 // rows from which front and back are shown together
-)
+// bothPieces are the rows of the table from which front and back are shown
+// together.
+const bothPieces = 26
 
 // View is the table and the caption, or nothing while the screen is blanked.
 func (p *Projector) View(r desk.Rect) []string {
@@ -38,6 +28,10 @@ func (p *Projector) View(r desk.Rect) []string {
 func (p *Projector) table(cols, rows int) []string {
 	if rows < 1 || cols < 1 {
 		return nil
+	}
+	if p.nobodyThere() {
+		p.seen = view.View{}
+		return make([]string, rows)
 	}
 	set, s := p.d.Settings, p.scene(rows)
 	if !p.turns {
@@ -85,142 +79,4 @@ func side(id pattern.PieceID) pattern.PieceID {
 		return pattern.Back
 	}
 	return pattern.Front
-}
-
-// caption is the number of the step, what to do, and the sum.
-func (p *Projector) caption(cols int) []string {
-	d := p.d
-	st, ok := p.current()
-	if !ok {
-		return append(make([]string, captionRows-1), p.last("", cols))
-	}
-	number := canvas.Figures(strconv.Itoa(st.Number), d.Settings.Glyphs)
-	title, body, sum := d.Trade(st.Title), p.body(st), p.sum(st)
-	switch {
-	case p.what != nil:
-		title, body = p.what.told(p)
-		sum = ""
-	case p.asked:
-		q, _ := p.question()
-		title, body, sum = d.Tell(text.ProjectorAsks), d.Plain(q.Prompt(d.Words, d.Unit())), ""
-		if len(q.Pick) > 0 {
-			body = title
-			title = d.Trade(st.Title)
-		}
-	}
-	beside := [3]string{
-		d.Paint(theme.Muted, d.Tell(text.ProjectorOf, len(d.Sheet().Steps))),
-		d.Paint(theme.Muted, p.piece(st.Piece)),
-		d.Paint(theme.Title, title),
-	}
-	var out []string
-	for i, n := range number {
-		out = append(out, desk.Clip(" "+d.Paint(theme.Accent, n)+"  "+beside[i], cols))
-	}
-	for _, l := range within(body, cols-2, sentenceRows) {
-		out = append(out, " "+d.Paint(theme.Title, l))
-	}
-	for len(out) < captionRows-1 {
-		out = append(out, "")
-	}
-	return append(out, p.last(sum, cols))
-}
-
-func (p *Projector) piece(id pattern.PieceID) string { return pieceTitle(p.d, p.d.Sheet(), id) }
-
-// body is what to do, or why.
-func (p *Projector) body(st pattern.Step) string {
-	d, u := p.d, p.d.Unit()
-	switch {
-	case !st.Drawn:
-		return capital(d.Trade(st.Waits.In(u))) + "."
-	case p.why && !st.Why.IsEmpty():
-		return d.Trade(st.Why.In(u))
-	}
-	return d.Trade(st.Do.In(u))
-}
-
-// sum names her measures where they must not be seen.
-func (p *Projector) sum(st pattern.Step) string {
-	d, u := p.d, p.d.Unit()
-	sum := st.Sum.Sum(u)
-	if d.Private {
-		sum = st.Sum.Private(u)
-	}
-	if sum == "" {
-		return ""
-	}
-	return d.Trade(sum) + " " + u.String()
-}
-
-// last is the sum with the pressed key at its right end.
-func (p *Projector) last(sum string, cols int) string {
-	d := p.d
-	role := theme.Text
-	if p.eye.Hair {
-		sum, role = p.hairSays(), theme.Accent
-	}
-	if p.note != "" {
-		sum, role = p.note, theme.Accent
-	}
-	right := p.pressed
-	if p.number != "" {
-		right = d.Tell(text.ProjectorStep, p.number+"_")
-	}
-	if right != "" {
-		right = d.Tell(text.ProjectorPressed, right)
-	}
-	room := cols - 2
-	if right != "" {
-		room -= ansi.StringWidth(right) + 2
-	}
-	line := " " + d.Paint(role, shortSum(sum, room))
-	if right == "" {
-		return line
-	}
-	return desk.Fit(line, cols-ansi.StringWidth(right)-1) + d.Paint(theme.Key, right)
-}
-
-// shortSum leaves out the beginning of a sum that is too long: the result must
-// be seen.
-func shortSum(sum string, room int) string {
-	if ansi.StringWidth(sum) <= room {
-		return sum
-	}
-	const dots = "... "
-	words := strings.Fields(sum)
-	for i := range words {
-		if s := dots + strings.Join(words[i:], " "); ansi.StringWidth(s) <= room {
-			return s
-		}
-	}
-	return desk.Clip(sum, room)
-}
-
-// within is a text in at most so many lines: whole sentences as far as they go,
-// else as many words.
-func within(words string, width, most int) []string {
-	lines := desk.Wrap(words, width)
-	if len(lines) <= most {
-		return lines
-	}
-	for i := len(words) - 1; i > 0; i-- {
-		if words[i] != '.' || i+1 < len(words) && words[i+1] != ' ' {
-			continue
-		}
-		if short := desk.Wrap(words[:i+1], width); len(short) <= most {
-			return short
-		}
-	}
-	lines = lines[:most]
-	last := lines[most-1]
-	for ansi.StringWidth(last)+4 > width {
-		cut := strings.LastIndexByte(last, ' ')
-		if cut < 0 {
-			break
-		}
-		last = last[:cut]
-	}
-	lines[most-1] = last + " ..."
-	return lines
 }
