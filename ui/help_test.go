@@ -113,7 +113,7 @@ var names = map[string]tea.KeyType{
 	"shift+tab": tea.KeyShiftTab, "pgup": tea.KeyPgUp, "pgdown": tea.KeyPgDown, "home": tea.KeyHome, "end": tea.KeyEnd, "backspace": tea.KeyBackspace,
 	"delete": tea.KeyDelete, "f1": tea.KeyF1, "f2": tea.KeyF2, "f3": tea.KeyF3, "f4": tea.KeyF4, "f5": tea.KeyF5, "f6": tea.KeyF6, "f7": tea.KeyF7, "f8": tea.KeyF8, "f9": tea.KeyF9,
 	"ctrl+c": tea.KeyCtrlC, "ctrl+s": tea.KeyCtrlS, "ctrl+z": tea.KeyCtrlZ, "ctrl+y": tea.KeyCtrlY, "ctrl+u": tea.KeyCtrlU, "ctrl+t": tea.KeyCtrlT,
-	"ctrl+p": tea.KeyCtrlP, "ctrl+o": tea.KeyCtrlO, "ctrl+pgup": tea.KeyCtrlPgUp, "ctrl+pgdown": tea.KeyCtrlPgDown, "shift+left": tea.KeyShiftLeft, "shift+up": tea.KeyShiftUp,
+	"ctrl+p": tea.KeyCtrlP, "ctrl+o": tea.KeyCtrlO, "ctrl+pgup": tea.KeyCtrlPgUp, "ctrl+pgdown": tea.KeyCtrlPgDown, "shift+left": tea.KeyShiftLeft, "shift+up": tea.KeyShiftUp, "shift+right": tea.KeyShiftRight, "shift+down": tea.KeyShiftDown, "ctrl+k": tea.KeyCtrlK, "ctrl+r": tea.KeyCtrlR,
 }
 
 // keys presses keys by name; what is no name is typed.

@@ -6,6 +6,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"chalkfold/pattern"
+	"chalkfold/ui/canvas"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
 	"chalkfold/ui/overlay"
@@ -301,8 +302,10 @@ func (m *Model) looks(id keys.ID) (tea.Cmd, bool) {
 	s := m.d.Settings
 	switch id {
 	case keys.Glyphs:
-		s.Glyphs = s.Glyphs.Next()
-		m.d.Say(text.GlyphsNow, s.Glyphs)
+		if s.Glyphs = s.Glyphs.Next(); s.Strict && s.Glyphs == canvas.Blocks {
+			s.Glyphs = s.Glyphs.Next()
+		}
+		m.d.Say(text.GlyphsNow, s.Glyphs, s.Glyphs.Sample())
 	case keys.NextTheme:
 		s.Theme = s.Theme.Next()
 		if m.d.Projecting {

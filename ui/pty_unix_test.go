@@ -8,6 +8,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"sync"
 	"syscall"
@@ -100,6 +101,67 @@ func TestTheFirstPictureWaitsForNoAnswer(t *testing.T) {
 	s.types("q")
 	require.NoError(t, <-s.exit)
 	require.True(t, s.sees("\x1b[?1049l", patientWait), "the first screen is back")
+}
+
+// While nobody does anything nothing is sent: no clock, no spinner, no blinking.
+// And nothing is ever asked of the terminal, whatever it is called: a late
+// answer would land in a field.
+func TestNothingIsSentWhileIdleAndNothingIsAsked(t *testing.T) {
+	query := regexp.MustCompile(`\x1b\[[?>=0-9;]*[cn]|\x1b\](1[0-9]|4;[0-9]+);\?|\x1bP\+q|\x1b\[\?[0-9]+\$p|\x1b_G`)
+	for _, term := range []string{"xterm-256color", "screen", "tmux-256color"} {
+		s, _ := open(t, "TERM="+term)
+		require.True(t, s.sees("Measure", patientWait))
+		s.types("\x1b")
+		require.True(t, s.sees("Out of the field", patientWait))
+		s.types("3 ")
+		require.True(t, s.sees("Step 2 of", patientWait))
+		time.Sleep(300 * time.Millisecond)
+		before := len(s.text())
+		time.Sleep(700 * time.Millisecond)
+		require.Len(t, s.text(), before, "%s: %q", term, s.text()[before:])
+		s.types("4")
+		require.True(t, s.sees("Side seams meet", patientWait))
+		s.types("q")
+		require.NoError(t, <-s.exit)
+		require.NotRegexp(t, query, s.text(), term)
+	}
+}
+
+// The height of a cell comes from the window's size in pixels where the
+// driver knows it, and from nowhere else.
+func TestTheCellIsMeasuredByTheDriver(t *testing.T) {
+	if testing.Short() {
+		t.Skip("opens a terminal")
+	}
+	master, slave, err := pty.Open()
+	require.NoError(t, err)
+	defer master.Close()
+	defer slave.Close()
+	for _, tc := range []struct {
+		size pty.Winsize
+		want float64
+		ok   bool
+	}{
+		{pty.Winsize{Rows: 24, Cols: 80}, 0, false},
+		{pty.Winsize{Rows: 24, Cols: 80, X: 80 * 26, Y: 24 * 59}, 59. / 26, true},
+		{pty.Winsize{Rows: 50, Cols: 100, X: 1000, Y: 1000}, 2, true},
+		{pty.Winsize{Rows: 50, Cols: 100, X: 1000, Y: 10}, 0, false},
+	} {
+		require.NoError(t, pty.Setsize(slave, &tc.size))
+		got, ok := cellAspect(slave)
+		require.Equal(t, tc.ok, ok, "%+v", tc.size)
+		if ok {
+			require.InDelta(t, tc.want, got, 1e-9)
+		}
+	}
+	s := first(t)
+	s.m.d.Settings.Aspect = 1.8
+	s.m.pixels = func() (float64, bool) { return 0, false }
+	s.m.proportions()
+	require.InDelta(t, 1.8, s.m.d.Settings.Aspect, 0, "the setting stands where nothing is known")
+	s.m.pixels = func() (float64, bool) { return 2.27, true }
+	s.m.proportions()
+	require.InDelta(t, 2.27, s.m.d.Settings.Aspect, 0)
 }
 
 func TestSignalsRescueAndRestore(t *testing.T) {

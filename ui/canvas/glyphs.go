@@ -34,6 +34,12 @@ func ParseGlyphs(name string) (Glyphs, error) {
 // String is the name that ParseGlyphs reads.
 func (g Glyphs) String() string { return glyphNames[g.known()] }
 
+// Sample is a curve in the set's own glyphs: gaps or boxes in it say that the
+// font lacks them.
+func (g Glyphs) Sample() string {
+	return [...]string{Braille: "⢀⡠⠔⠒⠉⠉⠒⠢⢄⡀⣀⠤⠒⠉", Blocks: "▄▄▀▀▄▄██▀▄", ASCII: "_.-''-._|/\\+--"}[g.known()]
+}
+
 // Next is the set after this one; after the last comes the first.
 func (g Glyphs) Next() Glyphs { return (g.known() + 1) % Glyphs(len(glyphNames)) }
 

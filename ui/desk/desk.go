@@ -30,10 +30,20 @@ type Settings struct {
 	Theme  theme.Theme // with its colour
 	Mouse  bool
 	Motion bool
+	Strict bool         // the terminal may give doubtful glyphs two cells: none is sent
 	Comma  bool         // decimals are shown with one
 	Unit   measure.Unit // of a new client
 	Aspect float64      // height of a cell to its width
 	Config string       // folder of the settings; empty: nothing is kept
+}
+
+// Figures are the glyphs of large numbers: strokes where half-blocks may not
+// take one cell.
+func (s Settings) Figures() canvas.Glyphs {
+	if s.Strict {
+		return canvas.ASCII
+	}
+	return s.Glyphs
 }
 
 // Desk holds the work: one session that is worked on, and others that lie

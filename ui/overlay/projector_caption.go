@@ -51,7 +51,7 @@ func (p *Projector) caption(cols int) []string {
 			s.title, s.body = d.Trade(st.Title), s.title
 		}
 	}
-	number := canvas.Figures(strconv.Itoa(st.Number), d.Settings.Glyphs)
+	number := canvas.Figures(strconv.Itoa(st.Number), d.Settings.Figures())
 	parts := p.compose(s, number[:], cols)
 	p.parts = len(parts)
 	p.part = min(p.part, len(parts)-1)

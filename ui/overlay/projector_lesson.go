@@ -205,7 +205,7 @@ const leastCloth = 5
 // question or the answer.
 func (p *Projector) pageCaption(l lesson.Lesson, page lesson.Page, r desk.Rect) []string {
 	d, cols := p.d, r.Columns
-	number := canvas.Figures(strconv.Itoa(p.sit.page), d.Settings.Glyphs)
+	number := canvas.Figures(strconv.Itoa(p.sit.page), d.Settings.Figures())
 	n := 0
 	for i, x := range lesson.All() {
 		if x.ID == l.ID {

@@ -251,7 +251,7 @@ func (r *readout) number(l measure.Length, forth, away text.ID) []string {
 	}
 	d := r.d
 	var out []string
-	for row, f := range large(d.Unit().Tape(l), d.Settings.Glyphs) {
+	for row, f := range large(d.Unit().Tape(l), d.Settings.Figures()) {
 		beside := strings.Repeat(" ", figuresFrom)
 		if row == 1 {
 			beside = desk.Fit(" "+d.Tell(way), figuresFrom)

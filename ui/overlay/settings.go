@@ -67,6 +67,9 @@ var rows = []setting{
 	}},
 	{text.SettingGlyphs, func(d *desk.Desk) string { return d.Settings.Glyphs.String() }, func(d *desk.Desk, dir int) desk.Ask {
 		all := []canvas.Glyphs{canvas.Braille, canvas.Blocks, canvas.ASCII}
+		if d.Settings.Strict {
+			all = []canvas.Glyphs{canvas.Braille, canvas.ASCII}
+		}
 		return set(d, func(s *desk.Settings) { s.Glyphs = all[turned(all, s.Glyphs, dir)] })
 	}},
 	{text.SettingUnit, func(d *desk.Desk) string { return unitName(d, d.Unit()) }, func(d *desk.Desk, dir int) desk.Ask {

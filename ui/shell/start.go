@@ -22,7 +22,7 @@ func (w *world) screen(s *session.Session) int {
 		Unit:    w.newUnit(),
 		Settings: desk.Settings{
 			Glyphs: w.drawnWith(), Theme: w.look(), Mouse: own.Mouse, Motion: !own.Still && !w.still,
-			Comma: own.Comma, Unit: w.newUnit(), Aspect: own.Aspect, Config: w.config(),
+			Comma: own.Comma, Strict: strict(w.env), Unit: w.newUnit(), Aspect: own.Aspect, Config: w.config(),
 		},
 		Keys: set, Told: told,
 		In: in, Out: out, Err: w.err, Env: w.env,

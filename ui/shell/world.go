@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"runtime"
 	"strings"
 
 	"github.com/charmbracelet/x/term"
@@ -217,15 +218,36 @@ func (w *world) drawnWith() canvas.Glyphs {
 		g, _ := canvas.ParseGlyphs(own.Glyphs) // read once already
 		return g
 	}
-	locale := w.env("LC_ALL")
-	for _, name := range []string{"LC_CTYPE", "LANG"} {
-		if locale == "" {
-			locale = w.env(name)
-		}
-	}
-	locale = strings.ToLower(locale)
-	if t := w.env("TERM"); w.plain || t == "linux" || t == "dumb" || locale != "" && !strings.Contains(locale, "utf-8") && !strings.Contains(locale, "utf8") {
+	return glyphsOn(runtime.GOOS, w.env, w.plain)
+}
+
+// glyphsOn is the set of glyphs that a terminal can be trusted with. The old
+// console of Windows, which names no session, has fonts without braille.
+func glyphsOn(system string, env Env, plain bool) canvas.Glyphs {
+	locale := localeOf(env)
+	if t := env("TERM"); plain || t == "linux" || t == "dumb" || locale != "" && !strings.Contains(locale, "utf-8") && !strings.Contains(locale, "utf8") {
 		return canvas.ASCII
 	}
+	if system == "windows" && env("WT_SESSION") == "" && env("TERM") == "" {
+		return canvas.Blocks
+	}
 	return canvas.Braille
+}
+
+// localeOf is the language of letters, in lower case.
+func localeOf(env Env) string {
+	return strings.ToLower(first(env("LC_ALL"), env("LC_CTYPE"), env("LANG")))
+}
+
+// strict says that the terminal may give two cells to glyphs of which East
+// Asia has a wide form: by the word of RUNEWIDTH_EASTASIAN, else by language.
+func strict(env Env) bool {
+	switch env("RUNEWIDTH_EASTASIAN") {
+	case "1", "true", "yes":
+		return true
+	case "0", "false", "no":
+		return false
+	}
+	l := localeOf(env)
+	return strings.HasPrefix(l, "zh") || strings.HasPrefix(l, "ja") || strings.HasPrefix(l, "ko")
 }

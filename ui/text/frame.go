@@ -22,7 +22,7 @@ const (
 	EscGround       ID = "Esc goes back; q leaves."
 	FieldPutBack    ID = "The field is as it was. Undo again for the change before."
 	UnitNow         ID = "Lengths are in {1} now."
-	GlyphsNow       ID = "Drawn with {1}."
+	GlyphsNow       ID = "Drawn with {1}:  {2}"
 	ThemeNow        ID = "Theme {1}."
 	MouseOn         ID = "Mouse on. Shift and drag still marks text."
 	MouseOff        ID = "Mouse off. The terminal marks text again."
