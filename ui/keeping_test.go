@@ -13,6 +13,7 @@ import (
 	"chalkfold/ui/canvas"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
+	"chalkfold/ui/session"
 	"chalkfold/ui/settings"
 )
 
@@ -210,4 +211,31 @@ func TestEveryRowIsClicked(t *testing.T) {
 	last := len(s.lines()) - 1
 	click(strings.Index(s.lines()[last], "F8")+1, last)
 	require.False(t, s.m.d.Settings.Mouse, "the footer says how the terminal marks text again: %s", s.lines()[last])
+}
+
+// Two workbenches on one file: the second to save is asked, may read it again
+// or save beside it, and neither loses anything.
+func TestTwoWorkbenchesOnOneFile(t *testing.T) {
+	one := first(t)
+	path := one.m.d.Path()
+	x, err := session.Open(path)
+	require.NoError(t, err)
+	m := NewModel(looks("mono", canvas.ASCII))
+	m.later, m.d.Now = one.m.later, one.m.d.Now
+	m.Take(x)
+	two := screen{t: t, m: m}
+	two.send(tea.WindowSizeMsg{Width: 80, Height: 24})
+	one.edit()
+	one.keys("ctrl+s")
+	require.False(t, one.m.d.Unsaved())
+	two.keys("esc", "2", "ctrl+u", "42", "enter", "ctrl+s")
+	require.True(t, two.m.d.Unsaved())
+	require.Contains(t, two.text(), "changed elsewhere")
+	got, err := session.Open(path)
+	require.NoError(t, err)
+	require.True(t, got.Job.Body.Has(measure.WaistToKnee), "what the first saved stands")
+	two.keys("esc")
+	require.True(t, two.m.d.Unsaved(), "and what the second did is still there")
+	two.send(rescueDue{})
+	require.Len(t, rescues(t), 1)
 }

@@ -53,6 +53,8 @@ var known = []struct {
 }{
 	{fs.ErrNotExist, "there is no such file or folder", "look at the name, or make the folder first"},
 	{syscall.ENOSPC, "the disk is full", "make room, or choose another disk"},
+	{syscall.EDQUOT, "your share of the disk is used up", "make room, or choose another disk"},
+	{syscall.EFBIG, "no file may become that large here", "choose another folder, or lift the limit (ulimit -f)"},
 	{syscall.EROFS, "this disk can only be read", "choose another folder"},
 	{fs.ErrPermission, "you may not do that here", "choose another folder, or ask its owner"},
 	{syscall.ENAMETOOLONG, "the name is too long", "take a shorter one"},

@@ -73,7 +73,7 @@ func NotSaved(d *desk.Desk, why string, quit bool) desk.Overlay {
 		row{title: d.Tell(text.SaveOtherName), do: func() desk.Ask { return desk.Ask{Close: true, Open: SaveAsThen(d, quit)} }},
 		row{title: d.Tell(text.SaveAgain), do: save("")},
 		row{title: d.Tell(text.OverwriteNot), do: func() desk.Ask { return desk.Ask{Close: true} }})
-	return question(d, text.SaveFailed, []string{capital(why), d.Tell(text.SaveKept)}, rows...)
+	return question(d, text.SaveFailed, []string{why, d.Tell(text.SaveKept)}, rows...)
 }
 
 // Message says something that needs more than the message line.

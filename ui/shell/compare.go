@@ -36,7 +36,7 @@ func compareCommand(w *world) *cobra.Command {
 		},
 	}
 	c.Flags().StringVar(&methods, "method", "", "two methods to draft one FILE by: thumb,measured")
-	w.completes(c, "method", "thumb,measured", "measured,thumb")
+	w.endsOn(c, "method", listOf(methodNames(pattern.Dress)...))
 	return w.share(c, flagUnit|flagJSON)
 }
 

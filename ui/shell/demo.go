@@ -24,6 +24,7 @@ func demoCommand(w *world) *cobra.Command {
 		RunE: func(*cobra.Command, []string) error { return w.demo(out) },
 	}
 	c.Flags().StringVar(&out, "out", "chalkfold-demo", "folder, made if it is not there")
+	w.endsOn(c, "out", folders)
 	return w.share(c, flagUnit|flagGlyphs|flagPlain|flagForce)
 }
 

@@ -36,6 +36,7 @@ func draftCommand(w *world) *cobra.Command {
 		},
 	}
 	c.Flags().StringVar(&piece, "piece", "", "only the steps of this piece: front, back ...")
+	w.endsOn(c, "piece", ofSession(stepPieces))
 	c.Flags().IntVar(&upto, "upto", -1, "only the steps up to this number")
 	return w.share(c, flagUnit|flagJSON)
 }

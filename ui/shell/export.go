@@ -64,7 +64,9 @@ func exportCommand(w *world) *cobra.Command {
 	f.BoolVar(&asPrinted, "as-printed", false, "correct tiles by the lines that were measured before on this paper")
 	f.BoolVar(&toile, "toile", false, "pieces for a trial in cheap cloth: 1 in (2.5 cm) all round, no facings")
 	w.completes(c, "paper", paperIDs()...)
-	w.completes(c, "format", append(formatIDs(), outlet.All)...)
+	w.endsOn(c, "format", listOf(append(formatIDs(), outlet.All)...))
+	w.endsOn(c, "out", folders)
+	w.endsOn(c, "before", sessions)
 	return w.share(c, flagUnit|flagForce)
 }
 

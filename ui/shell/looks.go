@@ -51,6 +51,8 @@ func looksCommand(w *world) *cobra.Command {
 	f.StringVar(&out, "out", ".", "folder, made if it is not there")
 	f.StringVar(&paper, "paper", "", "paper: a4, letter, a3, legal, tabloid, a4-letter (the usual)")
 	w.completes(c, "paper", paperIDs()...)
+	w.endsOn(c, "pick", ofSession(pickIDs))
+	w.endsOn(c, "out", folders)
 	return w.share(c, flagUnit|flagForce)
 }
 

@@ -104,6 +104,8 @@ func (w *world) manual() string {
 	r.section("SESSION FILE")
 	r.words("A session is a text file in TOML. Lengths are text in quotes or numbers, in the unit of the file unless they name their own. Comments and keys that Chalkfold does not know are kept when it saves.")
 	r.literal("form = 1\nunit = \"in\"\n\n[client]\nname = \"Learner Four\"\n\n[body]\nbust_girth = \"36 1/2\"\nwaist_girth = \"71 cm\"\n\n[style]\ngarment = \"dress\"\nmethod = \"measured\"")
+	r.section("SETTINGS")
+	r.words("settings.toml in the folder that chalkfold paths names; chalkfold settings prints all that can stand in it: theme, glyphs, unit and more, and under [keys] other keys for actions. Two actions of one place cannot have the same key. An option of the call counts before the environment, that before the file.")
 	r.section("EXIT STATUS")
 	r.item("0", "Done; advice is allowed.")
 	r.item("1", "The work could not be done, or a check failed.")
@@ -111,6 +113,9 @@ func (w *world) manual() string {
 	r.section("ENVIRONMENT")
 	r.item("NO_COLOR", "No colours.")
 	r.item("ACCESSIBLE", "Words only, as with --plain.")
+	r.item("COLORFGBG", "Light or dark, where the terminal says so by it.")
+	r.item("LC_ALL, LC_CTYPE, LANG", "Where the letters are not UTF-8, drawings are ASCII.")
+	r.item("RUNEWIDTH_EASTASIAN", "1 where the terminal gives two cells to doubtful signs; none is sent then.")
 	r.item("XDG_CONFIG_HOME, XDG_STATE_HOME, XDG_DATA_HOME, XDG_CACHE_HOME", "Where settings, rescue copies and caches are kept; chalkfold paths prints them.")
 	return r.String()
 }

@@ -52,6 +52,7 @@ func outlineCommand(w *world) *cobra.Command {
 		},
 	}
 	c.Flags().StringVar(&piece, "piece", "", "only this piece: front, back_neck_facing ...")
+	w.endsOn(c, "piece", ofSession(pieceIDs))
 	c.Flags().IntVar(&columns, "columns", 80, "width in characters; the usual is the terminal's")
 	c.Flags().IntVar(&rows, "rows", 22, "height in lines")
 	return w.share(c, flagGlyphs|flagPlain)
