@@ -126,7 +126,10 @@ func (m *marking) nameAt(p geom.Point) (namedPoint, bool) {
 	return best, found
 }
 
+// A point that a pinch or a turned dart moved keeps its name: the piece has it
+// but once.
 func plainName(name string) string {
+	name = strings.TrimSuffix(strings.TrimSuffix(name, "_pinched"), "_turned")
 	switch name {
 	case "armhole_mid":
 		return "armhole middle"

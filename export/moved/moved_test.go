@@ -52,6 +52,27 @@ func TestOnlyWhatMoved(t *testing.T) {
 	require.Contains(t, text, "ront neck facing")
 }
 
+// A pinch, or a dart turned to another edge, moves the underarm and the middle
+// of the armhole: each is one mark that moved, none is new and none falls away.
+func TestAPinchMovesTheUnderarm(t *testing.T) {
+	before, after := changed(pattern.Measured, func(j pattern.Job) pattern.Job {
+		return j.WithStyle("armhole_pinch", pattern.LengthValue(measure.Inch/4))
+	})
+	text := written(t, before, after, measure.In)
+	require.Contains(t, text, "| underarm, cut | 7 1/8 | 10 5/8 | 6 7/8 | 10 1/2 |")
+	require.Contains(t, text, "| underarm, sew | 7 1/2 | 9 5/8 | 7 1/4 | 9 1/2 |")
+	require.NotContains(t, text, "| - |", "nothing is new, nothing falls away")
+
+	before, after = changed(pattern.Measured, func(j pattern.Job) pattern.Job {
+		return j.WithStyle("bust_dart", pattern.PickValue("shoulder"))
+	})
+	text = written(t, before, after, measure.In)
+	for _, mark := range []string{"underarm", "armhole middle", "shoulder end"} {
+		require.Regexp(t, `\| `+mark+`, cut \| [0-9].* \| [0-9].* \| [0-9].* \| [0-9].* \|`, text)
+	}
+	require.NotContains(t, text, "turned")
+}
+
 func TestNothingMoved(t *testing.T) {
 	s := accept.Dress(pattern.Measured)
 	text := written(t, s, accept.Dress(pattern.Measured), measure.In)

@@ -230,6 +230,13 @@ func drawTurn(p *bench.Pen, place, do string) {
 		p.Draw("armhole", t.Armhole, pattern.RoleStitch)
 	}
 	p.Point("underarm_turned", t.Underarm)
+	switch place {
+	case detail.CentreDart, detail.NeckDart:
+		p.Point("neck_point_turned", t.Part.Apply(p.At("front.neck_point")))
+		fallthrough
+	case detail.ShoulderDart:
+		p.Point("shoulder_end_turned", t.Part.Apply(p.At("front.shoulder_end")))
+	}
 	if place != detail.ArmholeDart {
 		p.Point("armhole_mid_turned", t.Part.Apply(p.At("front.armhole_mid")))
 	}

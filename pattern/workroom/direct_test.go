@@ -1,6 +1,7 @@
 package workroom_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -192,6 +193,40 @@ func TestDirectOnWomen(t *testing.T) {
 		sum += n
 	}
 	require.LessOrEqual(t, sum, drafted/20)
+}
+
+// TestDirectSleeves sets every sleeve into the block, with each style in turn:
+// a draft is whole and sound, or refused with a reason and a cure.
+func TestDirectSleeves(t *testing.T) {
+	women := ansur.Load(t)
+	drafted, refused := 0, map[string]int{}
+	for i := 0; i < len(women); i += everyWoman {
+		n := i / everyWoman
+		kind := []string{"cap", "short", "three_quarter", "long"}[n%4]
+		block := jobOf(women[i], pattern.Direct).WithStyle("sleeve", pattern.PickValue(kind))
+		jobs := []pattern.Job{block}
+		for id, options := range styles() {
+			if o := options[(n/4+len(id))%len(options)]; o != "funnel" && id != "closure" && id != "sleeve" {
+				jobs = append(jobs, choose(block, id, o))
+			}
+		}
+		for _, job := range jobs {
+			s := workroom.Draft(job)
+			drafted++
+			if len(s.Refused) > 0 {
+				refused[s.Refused[0].Code]++
+				reasoned(t, s)
+				continue
+			}
+			require.True(t, s.Complete, "row %d", women[i].Row)
+			sound(t, s, fmt.Sprintf("row %d, %s", women[i].Row, kind))
+			for _, f := range s.Findings {
+				require.NotEqual(t, pattern.Fail, f.Verdict, "row %d, %s: %s %s", women[i].Row, kind, f.Code, f.Says.In(measure.In))
+			}
+		}
+	}
+	t.Logf("%d drafted, refused %v", drafted, refused)
+	require.Greater(t, drafted, 800)
 }
 
 func BenchmarkDirect(b *testing.B) {
