@@ -32,6 +32,7 @@ const (
 	WaistToHip           ID = "waist_to_hip"
 	WaistToKnee          ID = "waist_to_knee"
 	WaistToFloor         ID = "waist_to_floor"
+	WaistToFloorBack     ID = "waist_to_floor_back"
 	BackNeckToFloor      ID = "back_neck_to_floor"
 	BodyRise             ID = "body_rise"
 	UpperArmGirth        ID = "upper_arm_girth"

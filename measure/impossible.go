@@ -26,6 +26,7 @@ var orders = []within{
 	{BackNeckToFloor, Height, 1, "the neck lies below the top of the head"},
 	{WaistToFloor, BackNeckToFloor, 1, "the waist lies below the neck"},
 	{WaistToFloor, Height, 1, "the waist lies below the top of the head"},
+	{WaistToFloorBack, Height, 1, "the waist lies below the top of the head"},
 	{WaistToKnee, WaistToFloor, 1, "the knee lies above the floor"},
 	{WaistToHip, WaistToKnee, 1, "the hip lies above the knee"},
 	{WaistToHip, WaistToFloor, 1, "the hip lies above the floor"},

@@ -28,6 +28,14 @@ var legRows = []Measurement{
 		UsefulFor: forAll,
 	},
 	{
+		ID: WaistToFloorBack, Term: "waist height, back", Short: "waist to floor, back", Group: groupLegs,
+		Plain:     "Waist to the floor, behind",
+		Landmarks: "waist string to the floor, down the middle of the back",
+		How:       "Leave the string where it settles. Let the tape hang straight from it, over the seat. No shoes.",
+		Slip:      "The string pulled level: where her back is hollow it lies lower behind.",
+		UsefulFor: forDress,
+	},
+	{
 		ID: WaistToKnee, Term: "waist to knee", Short: "waist to knee", Group: groupLegs,
 		Plain:     "Waist to the middle of the knee",
 		Landmarks: "waist string to the middle of the kneecap",

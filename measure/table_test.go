@@ -18,7 +18,7 @@ front_neck_to_waist, side_neck_to_bust_point, side_neck_to_waist, back_neck_to_b
 bust_point_distance, armscye_depth, armscye_girth, waist_to_hip, waist_to_knee, waist_to_floor, back_neck_to_floor,
 body_rise, upper_arm_girth, elbow_girth, wrist_girth, arm_length, shoulder_to_elbow, back_neck_to_wrist, hand_girth,
 thigh_girth, head_girth, side_waist_length, step_length, shoulder_to_waist_back, shoulder_to_waist_front,
-front_waist_arc, front_hip_arc`
+front_waist_arc, front_hip_arc, waist_to_floor_back`
 
 func TestTableHoldsTheContract(t *testing.T) {
 	var want []ID
@@ -84,7 +84,7 @@ func TestTheDressNeeds(t *testing.T) {
 	}
 	require.Equal(t, []ID{WaistGirth, HipGirth, WaistToHip, WaistToKnee}, skirt)
 	require.ElementsMatch(t, []ID{
-		Height, UpperChestGirth, UpperArmGirth, ShoulderLength, ArmscyeGirth, TopHipGirth, HeadGirth, WaistToFloor, StepLength, FrontWaistArc, FrontHipArc,
+		Height, UpperChestGirth, UpperArmGirth, ShoulderLength, ArmscyeGirth, TopHipGirth, HeadGirth, WaistToFloor, WaistToFloorBack, StepLength, FrontWaistArc, FrontHipArc,
 	}, helps)
 }
 

@@ -126,10 +126,12 @@ func (m *marking) nameAt(p geom.Point) (namedPoint, bool) {
 	return best, found
 }
 
-// A point that a pinch or a turned dart moved keeps its name: the piece has it
-// but once.
+// A point that a pinch, a turned dart or a fold moved keeps its name: the piece
+// has it but once.
 func plainName(name string) string {
-	name = strings.TrimSuffix(strings.TrimSuffix(name, "_pinched"), "_turned")
+	for _, done := range []string{"_pinched", "_turned", "_folded"} {
+		name = strings.TrimSuffix(name, done)
+	}
 	switch name {
 	case "armhole_mid":
 		return "armhole middle"

@@ -16,7 +16,7 @@ var (
 func choices() choiceList {
 	var all choiceList
 	for _, part := range [][]pattern.Choice{
-		shapeChoices, shareChoices, figureChoices, classChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
+		shapeChoices, shareChoices, backShoulderChoices, figureChoices, classChoices, easeChoices, shoulderChoices, neckChoices, sideChoices,
 		dartChoices, openingChoices, allowanceChoices, facingChoices, lineChoices,
 		necklineChoices, armholeChoices, panelChoices, waistChoices, bustChoices, waistDartChoices, hemChoices, levelChoices, closureChoices, facingKinds, hemFinishChoices, sleeveChoices, collarChoices,
 		seamChoices,

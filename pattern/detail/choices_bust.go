@@ -36,6 +36,7 @@ var bustChoices = []pattern.Choice{
 		Group: "Dart", Kind: pattern.KindLength, Methods: onlyMeasured, After: []pattern.ChoiceID{"armhole_shape", "large_cup"},
 		Default: usualPinch, Limits: between(0, 0.75),
 	},
+	length("neck_pinch", "Dart", "Pinch at the front neck", "What is taken out of each half of the front neck and given to the bust dart, so that it does not gape.", 0, 0, 0.75, pattern.Measured),
 }
 
 // armholeChoices are the shapes of the armhole.

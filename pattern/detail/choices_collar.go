@@ -101,7 +101,7 @@ var placketLength = pattern.Choice{
 	Kind: pattern.KindLength, Methods: onlyMeasured,
 	After: []pattern.ChoiceID{
 		"closure", "front_neckline", "back_neckline", "front_neck_depth", "back_neck_depth", "neck_widening", "shoulder_inset", "shoulder_forward", "neck_lean",
-		"v_bow", "sweetheart_dip", "funnel_rise", "ease_bust", "ease_waist", "side_waist_limit", "front_waist_dart", "back_waist_dart", "large_cup", "collar",
+		"v_bow", "sweetheart_dip", "funnel_rise", "ease_bust", "ease_waist", "side_waist_limit", "front_waist_dart", "back_waist_dart", "large_cup", "collar", "neck_pinch",
 	},
 	Default: func(k pattern.Known) pattern.Default {
 		if !HasPlacket(k) {

@@ -13,8 +13,13 @@ var figureChoices = []pattern.Choice{
 	{
 		ID: "back_shoulder_ease", Title: "Back shoulder eased", Says: "How much longer the back shoulder is than the front; it is eased in over a round back.",
 		Group: "Shoulder", Kind: pattern.KindLength, Methods: onlyMeasured, Limits: between(0, 0.375),
+		After: []pattern.ChoiceID{"back_shoulder"},
 		Default: func(k pattern.Known) pattern.Default {
 			none := pattern.Default{Value: pattern.LengthValue(0), Because: measure.Tell("Her back is not round, as far as it was measured.")}
+			if BackShoulder(k) != EasedShoulder {
+				none.Because = measure.Tell("Nothing is eased in at the back shoulder.")
+				return none
+			}
 			round, ok := rule.RoundBack(k)
 			if !ok || round.Result() < rule.LeastRound-1e-6 || rule.Direct(k) {
 				return none
@@ -26,6 +31,7 @@ var figureChoices = []pattern.Choice{
 			}
 		},
 	},
+	swayBack,
 	{
 		ID: "high_hip_out", Title: "Let out over the high hip", Says: "How much farther out the side lies half way between waist and hip, on each quarter.",
 		Group: "Shape", Kind: pattern.KindLength, Methods: onlyMeasured, Limits: between(0, 0.375),

@@ -76,7 +76,7 @@ func backDepth(k pattern.Known) pattern.Default {
 			return pattern.Default{Waits: w}
 		}
 		work := measure.Most(measure.Fixed(measure.Inch),
-			measure.Drawn("neck point", measure.Length(MeasuredShoulder(k, true).Neck.Y)).Plus(measure.Fixed(rule.In(0.5))))
+			measure.Drawn("neck point", measure.Length(plainShoulder(k, true).Neck.Y)).Plus(measure.Fixed(rule.In(0.5))))
 		return pattern.Default{
 			Value: pattern.LengthValue(work.Result()), Sum: work,
 			Because: measure.Tell("{1/2 in} below the neck point, and no less than {1 in}: the back of a boat neck stays high."),
@@ -121,7 +121,7 @@ var necklineChoices = []pattern.Choice{
 		Kind: pattern.KindLength, Methods: onlyMeasured,
 		After: []pattern.ChoiceID{
 			"front_neckline", "back_neckline", "front_neck_depth", "back_neck_depth", "neck_widening", "shoulder_inset", "shoulder_forward",
-			"neck_lean", "v_bow", "sweetheart_dip", "funnel_rise",
+			"neck_lean", "v_bow", "sweetheart_dip", "funnel_rise", "neck_pinch",
 		},
 		Default: neckOpeningLength, Limits: between(3, 6),
 	},
@@ -168,11 +168,12 @@ func neckOpeningLength(k pattern.Known) pattern.Default {
 	return d
 }
 
-// NeckRing is the neck all round, as it is drawn by the measured method.
+// NeckRing is the neck all round, as it is drawn by the measured method, less
+// what is pinched out of it.
 func NeckRing(k pattern.Known) measure.Length {
 	sum := 0.0
 	for _, back := range []bool{false, true} {
-		sum += 2 * NecklineOf(k, MeasuredShoulder(k, back), back).Curve().Length()
+		sum += 2 * NecklineOf(k, plainShoulder(k, back), back).Curve().Length()
 	}
-	return measure.Length(sum)
+	return measure.Length(sum) - 2*k.Length("neck_pinch")
 }

@@ -128,7 +128,7 @@ var shoulderChoices = []pattern.Choice{
 var armholeDepth = pattern.Choice{
 	ID: "armhole_depth", Title: "Armhole depth", Says: "From the top line down to the underarm.",
 	Group: "Shape", Kind: pattern.KindLength, Methods: onlyMeasured,
-	After: []pattern.ChoiceID{"ease_bust", "shoulder_inset", "shoulder_forward", "neck_widening", "large_cup", "sleeve", "back_shoulder_ease"},
+	After: []pattern.ChoiceID{"ease_bust", "shoulder_inset", "shoulder_forward", "neck_widening", "large_cup", "sleeve", "back_shoulder_ease", "back_shoulder_dart", "back_dart_length"},
 	Default: func(k pattern.Known) pattern.Default {
 		if rule.Direct(k) {
 			return directDepth(k)

@@ -28,6 +28,12 @@ func sleeved(c pattern.Choice, with measure.Length, why string) pattern.Choice {
 	return c
 }
 
+// capAfter are the choices that the armhole rests on, and the sleeve.
+var capAfter = []pattern.ChoiceID{
+	"sleeve", "ease_upper_arm", "cap_ease", "armhole_depth", "ease_bust", "ease_waist", "side_waist_limit", "shoulder_inset", "shoulder_forward",
+	"neck_widening", "armhole_scoop", "armhole_pinch", "side_dart_below", "dart_tip_back", "large_cup", "back_shoulder_ease", "back_shoulder_dart", "back_dart_length",
+}
+
 // sleeveChoices are what a sleeve is made of.
 var sleeveChoices = []pattern.Choice{
 	{
@@ -44,12 +50,14 @@ var sleeveChoices = []pattern.Choice{
 	classed(length("ease_upper_arm", "Sleeve", "Ease at the upper arm", "What the sleeve is wider than her upper arm, all round.", 2, 1.5, 3, pattern.Measured), rule.AtArm),
 	length("cap_ease", "Sleeve", "Ease in the cap", "What the cap is longer than the armhole, to be eased in round the top of the arm; a crisp cloth takes less, wool more.", 1, 0, 1.75, pattern.Measured),
 	{
+		ID: "full_arm", Title: "Let in at the upper arm", Says: "How much of the sleeve's width is let in at a full upper arm alone: the cap keeps the height of the narrower sleeve and has more to ease in.",
+		Group: "Sleeve", Kind: pattern.KindLength, Methods: onlyMeasured, After: capAfter,
+		Default: fullArm, Limits: between(0, 2),
+	},
+	{
 		ID: "cap_height", Title: "Cap height", Says: "From the underarm line of the sleeve up to its crown; left alone, it is found so that the cap has just the ease asked for.",
 		Group: "Sleeve", Kind: pattern.KindLength, Methods: onlyMeasured,
-		After: []pattern.ChoiceID{
-			"sleeve", "ease_upper_arm", "cap_ease", "armhole_depth", "ease_bust", "ease_waist", "side_waist_limit", "shoulder_inset", "shoulder_forward",
-			"neck_widening", "armhole_scoop", "armhole_pinch", "side_dart_below", "dart_tip_back", "large_cup",
-		},
+		After:   append([]pattern.ChoiceID{"full_arm"}, capAfter...),
 		Default: capHeight, Limits: between(3, 9),
 	},
 	{

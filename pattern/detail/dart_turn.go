@@ -96,6 +96,23 @@ func (b Bust) Pinched(pinch measure.Length) Bust {
 	return b
 }
 
+// NeckPlace is where a pinch across the neck is measured: in the middle of the
+// neck, where a low one stands off.
+func (b Bust) NeckPlace() geom.Point {
+	p, _ := b.Neck.At(b.Neck.Length() / 2)
+	return p
+}
+
+// NeckPinched closes a pinch across the neck: all from the neck to the dart's
+// upper leg turns about the bust point towards the centre, and the dart takes
+// what the neck gives. It gives the turn as well, for what else goes with it.
+func (b Bust) NeckPinched(pinch measure.Length) (Bust, geom.Matrix) {
+	m := geom.TurnAbout(b.Point, -2*chord(pinch.MM()/(2*b.Point.Dist(b.NeckPlace()))))
+	b.Underarm, b.Upper = m.Apply(b.Underarm), m.Apply(b.Upper)
+	b.Shoulder, b.Armhole = b.Shoulder.Transform(m), b.Armhole.Transform(m)
+	return b, m
+}
+
 // Turned is the front with its dart in another place.
 type Turned struct {
 	Fixed, Moved geom.Point // where the legs meet the edge: one stays, one turned

@@ -12,6 +12,16 @@ import (
 
 // MeasuredShoulder is the shoulder of one piece by the measured method.
 func MeasuredShoulder(k pattern.Known, back bool) Shoulder {
+	s := plainShoulder(k, back)
+	if back {
+		s = backShaped(k, s)
+	}
+	return s
+}
+
+// plainShoulder is a shoulder before a round back gets its hollow: the neck
+// hangs on it.
+func plainShoulder(k pattern.Known, back bool) Shoulder {
 	shift := k.Length("shoulder_forward")
 	if back {
 		shift = -shift
@@ -19,12 +29,15 @@ func MeasuredShoulder(k pattern.Known, back bool) Shoulder {
 	if rule.Direct(k) {
 		return directShoulder(k, shift, k.Length("shoulder_inset"), k.Length("neck_widening"), back)
 	}
-	s := NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop),
+	return NewShoulder(rule.NeckHalf(k).Result(), rule.BoneOut(k).Result(), k.Body(measure.ShoulderDrop),
 		shift, k.Length("shoulder_inset"), k.Length("neck_widening"))
-	if ease := k.Length("back_shoulder_ease"); back && ease > 0 {
-		s.End = s.End.Add(s.Dir.Scale(ease.MM()))
-	}
-	return s
+}
+
+// backShaped is a back shoulder with what a round back wants of it: longer, or
+// with its dart open.
+func backShaped(k pattern.Known, s Shoulder) Shoulder {
+	s.End = s.End.Add(s.Dir.Scale(BackEase(k).MM()))
+	return backDarted(k, s)
 }
 
 // MeasuredArmhole is the armhole of one piece and its middle, for a shoulder

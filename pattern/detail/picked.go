@@ -15,6 +15,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"back_neckline": {
 		RoundNeckline, JewelNeckline, SquareNeckline, VNeckline, BoatNeckline, SweetheartNeckline, SlitNeckline, KeyholeNeckline, FunnelNeckline,
 	},
+	"back_shoulder": {EasedShoulder, DartedShoulder, PlainShoulder},
 	"armhole_shape": {plainArmhole, cutIn},
 	"bust_dart":     {SideDartPlace, FrenchDart, ArmholeDart, ShoulderDart, NeckDart, WaistDart, CentreDart, SplitDart},
 	"waist_shaping": {NoWaistShaping, FisheyeWaist, TwoBackWaist, ShapedBack},

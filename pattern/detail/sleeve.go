@@ -133,7 +133,8 @@ const (
 // for, and where that is too high and the width is not her own choice, on a
 // wider sleeve. False where no cap is so short.
 func SolvedCap(k pattern.Known, armhole measure.Length) (Cap, bool) {
-	wide := SleeveWidth(k).Result()
+	wide, let := SleeveWidth(k).Result(), LetIn(k)
+	wide -= let // so high the cap of the narrower sleeve stands, and keeps it
 	high, ok := CapHeightFor(wide, armhole, k.Length("cap_ease"))
 	if !ok {
 		return Cap{}, false
@@ -145,7 +146,7 @@ func SolvedCap(k pattern.Known, armhole measure.Length) (Cap, bool) {
 		}
 		wide, high = wide+capWider, h
 	}
-	return NewCap(wide, high), true
+	return NewCap(wide+let, high), true
 }
 
 // CapFor is the cap as it is drawn: solved, or as high as she chose.

@@ -25,6 +25,7 @@ var waistSigns = []Sign{
 		Seen: "Level folds lie in the small of the back.",
 		Pin:  "Pin the fold out at the centre back; measure the whole of it.",
 		Ways: []Way{
+			{Title: "Fold taken out at the waist", Why: "A hollow back is shorter down the middle than at the sides: the fold is taken out there and runs out to nothing at the side.", Moves: []Move{by("sway_back", 1)}},
 			{Title: "Back shorter", Why: "The back is longer than hers from the nape to the waist.", Moves: []Move{by("back_neck_to_waist", -1)}},
 			{Title: "Centre back shaped", Why: "Her back is hollow: the centre seam comes in at the waist and follows it.", Moves: []Move{{Input: "waist_shaping", Option: "shaped_back"}}},
 		},

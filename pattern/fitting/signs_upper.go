@@ -45,6 +45,7 @@ var shoulderSigns = []Sign{
 		Seen: "The front neck gapes.",
 		Pin:  "Pin the fold out at the centre front edge; measure the whole of it.",
 		Ways: []Way{
+			{Title: "Pinch into the dart", Why: "Each half of the fold is turned into the bust dart: the edge gets shorter, the neck keeps its depth.", Moves: []Move{by("neck_pinch", 0.5)}},
 			{Title: "Neck closer", Why: "A closer neck has less edge to stand off. Half of the fold goes on each side.", Moves: []Move{by("neck_widening", -0.5)}},
 			{Title: "Front neck higher", Why: "The deeper the neck, the more cloth it lets go above the bust.", Moves: []Move{by("front_neck_depth", -2)}},
 		},
@@ -83,6 +84,19 @@ var shoulderSigns = []Sign{
 		Ways: []Way{
 			{Title: "Shoulder end out", Why: "It shows at the arm: the edge is drawn in too far.", Moves: []Move{by("shoulder_inset", -1)}},
 			{Title: "Neck closer", Why: "It shows at the neck: the neck is widened too far.", Moves: []Move{by("neck_widening", -1)}},
+		},
+	},
+	{
+		ID: "round_back", Place: NeckAndShoulder, Usual: half,
+		Seen: "It strains over the shoulder blades, and the back of the armhole stands off.",
+		Pin:  "Pin the fold at the back of the armhole up into the shoulder seam, to nothing at the blade; measure the whole of it at the seam.",
+		Ways: []Way{
+			{
+				Title: "Dart in the back shoulder", Why: "A round back is longer over the blade than at its edges. The dart gives it a hollow there; closed, the shoulder is as long as the front's.",
+				Moves: []Move{{Input: "back_shoulder", Option: "dart"}, by("back_shoulder_dart", 1)},
+			},
+			{Title: "Wider dart", Why: "The dart in the back shoulder takes up more.", Moves: []Move{by("back_shoulder_dart", 1)}},
+			{Title: "Back shoulder eased", Why: "A little can be eased in over the blade without a dart.", Moves: []Move{by("back_shoulder_ease", 1)}},
 		},
 	},
 	{
@@ -155,6 +169,16 @@ var bustSigns = []Sign{
 		Ways: []Way{{Title: "More ease at the bust", Why: "There are two side seams, so twice the gap goes on the whole girth, a quarter of it on each piece.", Moves: []Move{by("ease_bust", 2)}}},
 	},
 	{
+		ID: "side_forward", Place: Bust, Usual: quarter,
+		Seen: "The side seams swing forward at the bust: the front strains while the back hangs wide.",
+		Pin:  "Chalk where the seam ought to run at the bust; measure how much farther back that is, on one side.",
+		Ways: []Way{
+			{Title: "More of the bust in front", Why: "Her bust lies in front, so the front takes more than a quarter and the back as much less; a pinch goes into the dart. The upper chest says how much: four times what one seam moves.", Moves: []Move{by("upper_chest_girth", -4)}},
+			{Title: "Front and back by their own share", Why: "The quarters were asked to be equal; bust and upper chest say they are not.", Moves: []Move{{Input: "large_cup", Option: "auto"}}},
+			{Title: "More ease at the bust", Why: "Where the back strains too, both want it.", Moves: []Move{by("ease_bust", 4)}},
+		},
+	},
+	{
 		ID: "bust_loose", Place: Bust, Usual: quarter,
 		Seen: "It is wide at the bust.",
 		Pin:  "Pin both side seams there; measure the whole fold of one.",
@@ -189,6 +213,24 @@ var armholeSigns = []Sign{
 		Seen: "The armhole cuts in under the arm.",
 		Pin:  "Measure how much lower the underarm should lie.",
 		Ways: []Way{{Title: "Underarm lower", Why: "The underarm lies above the fold of her arm.", Moves: []Move{by("armhole_depth", 1)}}},
+	},
+	{
+		ID: "sleeve_tight", Place: Armhole, Usual: half,
+		Seen: "The sleeve drags across the upper arm.",
+		Pin:  "Open the seam of the sleeve at the upper arm; measure the whole gap.",
+		Ways: []Way{
+			{
+				Title: "Let in at the upper arm", Why: "A full upper arm wants width there alone: the cap keeps its height and is eased in more.",
+				Moves: []Move{by("ease_upper_arm", 1), by("full_arm", 1)},
+			},
+			{Title: "Wider sleeve, lower cap", Why: "The whole sleeve is wider, and its cap lies lower: more freedom, and folds when the arm hangs.", Moves: []Move{by("ease_upper_arm", 1)}},
+		},
+	},
+	{
+		ID: "sleeve_folds", Place: Armhole, Usual: quarter,
+		Seen: "The sleeve lies in slanting folds from the crown when the arm hangs.",
+		Pin:  "Let the crown out of the armhole until they are gone; measure how much higher it stands.",
+		Ways: []Way{{Title: "Cap higher", Why: "What is let in at the upper arm alone leaves the sleeve as wide and lifts its cap.", Moves: []Move{by("full_arm", 1)}}},
 	},
 	{
 		ID: "back_strains", Place: Armhole, Usual: quarter,

@@ -110,6 +110,7 @@ var spots = []Spot{
 	{ID: "neck_edge", Place: NeckAndShoulder, Title: "Neck edge on the shoulder", How: "from the edge to where it should lie", More: "nearer the neck", Less: "farther from the neck", read: apart(front, "neck_base", "neck_point"), gain: -1},
 	{ID: "front_neck", Place: NeckAndShoulder, Title: "Front neck at the centre", How: "from the edge to where it should lie", More: "higher", Less: "lower", read: point(front, "neck_centre", down), gain: -1},
 	{ID: "back_neck", Place: NeckAndShoulder, Title: "Back neck at the centre", How: "from the edge to where it should lie", More: "higher", Less: "lower", read: point(back, "neck_centre", down), gain: -1},
+	{ID: "neck_fold", Place: NeckAndShoulder, Title: "Front neck, fold towards the bust", How: "the whole fold at the edge, on one side", More: "let out", Less: "pinned", read: chosen("neck_pinch"), gain: -1},
 
 	{ID: "bust_height", Place: Bust, Title: "Where the dart points, up or down", How: "from its end to the level of the bust point", More: "lower", Less: "higher", read: point(front, "bust_point", down), gain: 1},
 	{ID: "bust_apart", Place: Bust, Title: "Where the dart points, in or out", How: "on one side, from its line to the bust point", More: "farther out", Less: "nearer the middle", read: point(front, "bust_point", out), gain: 1},
@@ -123,6 +124,7 @@ var spots = []Spot{
 	{ID: "armhole_fold", Place: Armhole, Title: "Front armhole, fold towards the bust", How: "the whole fold at the edge, on one side", More: "let out", Less: "pinned", read: chosen("armhole_pinch"), gain: -1},
 
 	{ID: "back_length", Place: WaistAndBack, Title: "Across the back, between nape and waist", How: "the whole fold or gap", More: "let in", Less: "pinned", read: point(back, "waist", down), gain: 1},
+	{ID: "back_fold", Place: WaistAndBack, Title: "Small of the back, fold that runs out at the sides", How: "the whole fold at the centre back", More: "let out", Less: "pinned", read: chosen("sway_back"), gain: -1},
 	{ID: "side_waist", Place: WaistAndBack, Title: "Side seams at the waist", How: "the whole fold or gap of one seam", More: "let out", Less: "pinned", read: girth("waist"), gain: 2},
 
 	{ID: "hip_length", Place: HipAndSkirt, Title: "All round, between waist and hip", How: "the whole fold or gap", More: "let in", Less: "pinned", read: between(back, "waist", "hip", down), gain: 1},
@@ -140,8 +142,8 @@ var spots = []Spot{
 var inputs = []string{
 	"shoulder_drop", "shoulder_inset", "neck_widening", "front_neck_depth", "back_neck_depth",
 	"side_neck_to_bust_point", "bust_point_distance", "dart_tip_back", "side_neck_to_waist", "ease_bust",
-	"armhole_depth", "across_front", "across_back", "armhole_pinch",
-	"back_neck_to_waist", "ease_waist", "side_waist_limit",
+	"armhole_depth", "across_front", "across_back", "armhole_pinch", "neck_pinch",
+	"back_neck_to_waist", "sway_back", "ease_waist", "side_waist_limit",
 	"waist_to_hip", "ease_hip", "hem_peg", "hem_flare", "slit_height",
 	"length", "hem_level_front", "hem_level_side", "hem_level_back",
 }

@@ -38,7 +38,7 @@ func netSteps(from beginning) []bench.Step {
 	s = append(s, backWaist()...)
 	s = append(s, opening())
 	s = append(s, otherOpenings()...)
-	s = append(s, sideZip())
+	s = append(s, sideZip(), swayStep())
 	s = append(s, from.front...)
 	s = append(s, upperSteps(theFront, from)...)
 	s = append(s, from.bust)

@@ -132,7 +132,7 @@ func (c cutter) bodiceBack() pattern.Piece {
 	k := c.s.Known
 	w := c.waistline(theBack, bodiceWaist)
 	sides := append(
-		c.upperSides(theBack),
+		c.backUpper(),
 		bench.Side{
 			Name: "side", Stitch: c.line("back.side"), Allowance: k.Length("side_allowance"),
 			SewnTo: pattern.EdgeRef{Piece: pattern.Front, Edge: "side"}, Role: pattern.RoleStitch,
@@ -148,6 +148,7 @@ func (c cutter) bodiceBack() pattern.Piece {
 	}
 	p := closed(pattern.Back, "Bodice, back", cut, append(sides, end))
 	c.bodiceMarks(&p, theBack, 2)
+	c.backDart(&p)
 	c.seamDarts(&p, w, false)
 	return p
 }

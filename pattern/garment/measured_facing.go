@@ -20,7 +20,7 @@ func facingSteps(h half) []bench.Step {
 			Choices: []pattern.ChoiceID{"facing_neck_width", "facing_neck_depth", pattern.ChoiceID(string(h.piece) + "_neck_depth")},
 			Uses:    h.uses("neck_point", "shoulder_end", "neck_centre", "neck_base", "bone_end"),
 			Draw: func(p *bench.Pen) {
-				s := shoulderOf(p, h)
+				s := closedShoulder(p, h)
 				room := facingRoom(p, h, s)
 				chosen := measure.Of("chosen width", p.K.Length("facing_neck_width"))
 				w := p.Sum(neckFacingWidth(p.K, room))
@@ -51,8 +51,8 @@ func facingSteps(h half) []bench.Step {
 			Choices: []pattern.ChoiceID{"facing_armhole_width", "facing_neck_width"},
 			Uses:    h.uses("armhole", "underarm", "waist", "neck_point", "shoulder_end", "neck_base", "bone_end"),
 			Draw: func(p *bench.Pen) {
-				s := shoulderOf(p, h)
-				w := armholeFacingWidth(p.K, facingRoom(p, h, s))
+				s := outerShoulder(p, h)
+				w := armholeFacingWidth(p.K, facingRoom(p, h, closedShoulder(p, h)))
 				p.Sum(measure.Of("width", w))
 				p.Do("Trace the armhole and rule a line beside it, {} inside all along, from the shoulder to the side.", w)
 				u := under(p.Has, p.At, h)
@@ -161,6 +161,15 @@ func cutNeeds(k pattern.Known, h half) []string {
 	}
 	if !h.back && pinched(k) {
 		out = append(out, h.id("underarm_pinched"))
+	}
+	if !h.back && neckPinched(k) {
+		out = append(out, h.id("neck_pinch"))
+	}
+	if h.back && swayed(k) {
+		out = append(out, h.id("sway_line"))
+	}
+	if h.back && detail.HasBackDart(k) {
+		out = append(out, h.id("shoulder_dart_end"))
 	}
 	return out
 }

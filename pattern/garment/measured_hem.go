@@ -315,9 +315,9 @@ func (c cutter) centreSides(line, up geom.Path) []bench.Side {
 	if !c.opens() {
 		return []bench.Side{hem, side(up, zip, pattern.Mitre)}
 	}
-	ext, extended := detail.OpeningExtension(detail.HemOpening(k), hem.Stitch.End(), c.at("back.slit_top").Y, k.Length("pleat_depth"))
+	ext, extended := c.extension(hem.Stitch)
 	if !extended {
-		split := c.at("back.slit_top").Y - rule.In(0.5).MM()
+		split := c.folded("back.slit_top").Y - rule.In(0.5).MM()
 		below, above := splitLevel(up, split)
 		return []bench.Side{hem, side(below, slitAllowance, pattern.Square), side(above, zip, pattern.Mitre)}
 	}
@@ -367,7 +367,7 @@ func underLid(lid, seam geom.Path) (geom.Path, geom.Path) {
 
 // openingFolds marks the lines that an extension is folded on.
 func (c cutter) openingFolds(p *pattern.Piece) {
-	ext, extended := detail.OpeningExtension(detail.HemOpening(c.s.Known), c.line("back.hem").End(), c.at("back.slit_top").Y, c.s.Known.Length("pleat_depth"))
+	ext, extended := c.extension(c.line("back.hem"))
 	if !extended {
 		return
 	}

@@ -248,7 +248,7 @@ func legEnd(tip, leg geom.Point, cut geom.Path) geom.Point {
 
 func (c cutter) back() pattern.Piece {
 	k := c.s.Known
-	sides := append(c.upperSides(theBack), c.openSides(theBack, bench.Side{
+	sides := append(c.backUpper(), c.openSides(theBack, bench.Side{
 		Name: "side", Stitch: c.line("back.side"), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored,
 		SewnTo: pattern.EdgeRef{Piece: pattern.Front, Edge: "side"}, Role: pattern.RoleStitch,
 	})...)
@@ -259,6 +259,7 @@ func (c cutter) back() pattern.Piece {
 	hem := c.line("back.hem")
 	p := closed(pattern.Back, "Back", cut, append(sides, c.centreSides(hem, c.centreUp(hem))...))
 	c.commonMarks(&p, theBack, 2)
+	c.backDart(&p)
 	c.waistDarts(&p, theBack)
 	c.sideZipNotches(&p, 2)
 	c.slitNotch(&p, theBack)
@@ -269,10 +270,10 @@ func (c cutter) back() pattern.Piece {
 // backMarks are the marks of the centre back.
 func (c cutter) backMarks(p *pattern.Piece) {
 	if c.has("back.zip_end") {
-		notch(p, "centre_back", "zip end", c.at("back.zip_end"), 1)
+		notch(p, "centre_back", "zip end", c.folded("back.zip_end"), 1)
 	}
 	if c.opens() {
-		notch(p, "centre_back", "top of the opening", c.at("back.slit_top"), 1)
+		notch(p, "centre_back", "top of the opening", c.folded("back.slit_top"), 1)
 	}
 	c.openingFolds(p)
 }
@@ -280,10 +281,14 @@ func (c cutter) backMarks(p *pattern.Piece) {
 // commonMarks adds the notches and balance lines of a half.
 func (c cutter) commonMarks(p *pattern.Piece, h half, marks int) {
 	c.upperMarks(p, h, marks)
-	waist, hip := c.at(h.id("waist")), c.at(h.id("hip"))
+	waist, hip := c.at(h.id("waist")), c.folded(h.id("hip"))
 	notch(p, "side", "waist", waist, marks)
 	notch(p, "side", "hip", hip, marks)
-	notch(p, "side", "hem fold", c.at(h.id("hem_side")), 1)
+	notch(p, "side", "hem fold", c.folded(h.id("hem_side")), 1)
+	if c.has(h.id("sway_line")) {
+		c.swayLines(p)
+		return
+	}
 	balance(p, "waist", waist.Y)
 	balance(p, "hip", hip.Y)
 }

@@ -27,25 +27,39 @@ func pinchStep() bench.Step {
 			pinch := p.Sum(measure.Of("pinch", p.K.Length("armhole_pinch")))
 			b := bustOf(p).Pinched(pinch)
 			intake := measure.Length(b.Upper.Dist(b.Lower))
-			if pinch > rule.In(1) || !(rule.Degrees(b.Angle()) <= 30) {
-				p.Refuse(pattern.Refused{
-					Code: "R17", Input: "armhole_pinch",
-					Says: measure.Tell("a pinch of {} opens the dart to {}, {} degrees at the bust point; that cannot be sewn flat", pinch, intake, rule.Degrees(b.Angle())),
-					Cure: measure.Tell("a pinch of {3/4 in} or less"),
-				})
+			if pinchTooBig(p, "armhole_pinch", pinch, b) {
 				return
 			}
-			tip := b.Point.Add(b.Point.To(b.Upper.Lerp(b.Lower, 0.5)).Unit().Scale(p.K.Length("dart_tip_back").MM()))
 			p.Do("On the armhole, a third of the way from its middle to the underarm, fold {} out to nothing at the bust point. Underarm and upper leg turn up; the dart is now {} wide. Draw the armhole anew.", pinch, intake)
 			p.Rule("The dart is brought to the bust point: {} degrees there.", rule.Degrees(b.Angle()))
-			p.Point("underarm_pinched", b.Underarm)
-			p.Point("dart_upper", b.Upper)
-			p.Point("dart_lower", b.Lower)
-			p.Point("dart_tip", tip)
-			p.Draw("dart", geom.Lines(b.Upper, tip, b.Lower), pattern.RoleDart)
+			drawPinched(p, b)
 			p.Draw("armhole", drawArmhole(p, theFront, b.Underarm), pattern.RoleStitch)
 		},
 	}
+}
+
+// pinchTooBig refuses a pinch that makes a dart which cannot be sewn flat.
+func pinchTooBig(p *bench.Pen, input string, pinch measure.Length, b detail.Bust) bool {
+	if pinch <= rule.In(1) && rule.Degrees(b.Angle()) <= 30 {
+		return false
+	}
+	p.Refuse(pattern.Refused{
+		Code: "R17", Input: input,
+		Says: measure.Tell("a pinch of {} opens the dart to {}, {} degrees at the bust point; that cannot be sewn flat",
+			pinch, measure.Length(b.Upper.Dist(b.Lower)), rule.Degrees(b.Angle())),
+		Cure: measure.Tell("a pinch of {3/4 in} or less"),
+	})
+	return true
+}
+
+// drawPinched draws underarm and dart where a pinch took them.
+func drawPinched(p *bench.Pen, b detail.Bust) {
+	tip := b.Point.Add(b.Point.To(b.Upper.Lerp(b.Lower, 0.5)).Unit().Scale(p.K.Length("dart_tip_back").MM()))
+	p.Point("underarm_pinched", b.Underarm)
+	p.Point("dart_upper", b.Upper)
+	p.Point("dart_lower", b.Lower)
+	p.Point("dart_tip", tip)
+	p.Draw("dart", geom.Lines(b.Upper, tip, b.Lower), pattern.RoleDart)
 }
 
 // dartMarks are the marks of the side dart, where there is to be one.
@@ -71,7 +85,7 @@ func noDart(p *bench.Pen, input, cure string) bool {
 
 // drawArmhole is the armhole of a half to an underarm point.
 func drawArmhole(p *bench.Pen, h half, underarm geom.Point) geom.Path {
-	s := shoulderOf(p, h)
+	s := outerShoulder(p, h)
 	scoop := 0.0
 	if set, ok := p.K.Setting("armhole_scoop"); ok && !h.back {
 		scoop = set.Value.Number

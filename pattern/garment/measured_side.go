@@ -156,6 +156,7 @@ func dartSteps() []bench.Step {
 			Draw:    drawDartLegs,
 		},
 		pinchStep(),
+		neckPinchStep(),
 		{
 			ID: "front.dart_cap", Piece: pattern.Front, Title: "Side dart, its cap", If: sideDart,
 			Why:   measure.Tell("The dart is pressed down. Its folded end must reach the seam, or there is a bite out of the side."),

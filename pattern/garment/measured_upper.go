@@ -13,7 +13,7 @@ import (
 func upperSteps(h half, from beginning) []bench.Step {
 	s := []bench.Step{from.end(h), neckPoint(h)}
 	if h.back {
-		s = append(s, shoulderEase())
+		s = append(s, shoulderEase(), shoulderDart())
 	}
 	s = append(s, neck(h))
 	s = append(s, styledNeck(h)...)

@@ -225,7 +225,7 @@ func (c cutter) waistTaken(h half) float64 {
 	if name := h.id("panel_outer"); c.has(name) {
 		sum += c.at(name).X - c.at(h.id("panel_inner")).X
 	}
-	if line := c.line("back.centre_back"); h.back && len(line) > 0 {
+	if line := c.line("back.centre_back"); h.back && len(line) > 0 && backShaped(c.s.Known) {
 		if at := line.AtLevel(c.at("back.waist").Y); len(at) > 0 {
 			sum += at[0].X
 		}

@@ -18,8 +18,7 @@ func sleeveBelow() []bench.Step {
 
 // armOf is the sleeve past the elbow, as its measurements give it.
 func armOf(p *bench.Pen) (detail.Arm, detail.Elbowed) {
-	c, _, _, _ := capOf(p)
-	a := detail.ArmOf(p.K, c)
+	a := detail.ArmOf(p.K, capDrawn(p))
 	return a, a.Draw()
 }
 
@@ -141,7 +140,7 @@ func shortSeams() bench.Step {
 		Choices: []pattern.ChoiceID{"sleeve", "sleeve_length", "cap_height"},
 		Uses:    append(sleeveMarks("cap"), armholes...),
 		Draw: func(p *bench.Pen) {
-			c, _, _, _ := capOf(p)
+			c := capDrawn(p)
 			long := p.K.Length("sleeve_length")
 			if below := long - c.High; below < rule.In(0.75) || below > rule.In(10) {
 				p.Refuse(pattern.Refused{
@@ -186,7 +185,7 @@ func capSleeveHem() bench.Step {
 		Choices: []pattern.ChoiceID{"sleeve", "sleeve_length"},
 		Uses:    append(sleeveMarks("cap", "crown"), armholes...),
 		Draw: func(p *bench.Pen) {
-			c, front, back, _ := capOf(p)
+			c, front, back := capDrawn(p), p.Line("front.armhole"), p.Line("back.armhole")
 			lowFront, lowBack := measure.Length(detail.LowerArmhole(front).Length()), measure.Length(detail.LowerArmhole(back).Length())
 			f, b := detail.CapSleeveEnds(c, front, back)
 			long := p.K.Length("sleeve_length")

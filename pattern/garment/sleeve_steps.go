@@ -58,6 +58,12 @@ func capOf(p *bench.Pen) (c detail.Cap, front, back geom.Path, ok bool) {
 	return c, front, back, ok
 }
 
+// capDrawn is the cap whose width and height are drawn: the same one, not
+// worked out again.
+func capDrawn(p *bench.Pen) detail.Cap {
+	return detail.NewCap(measure.Length(2*p.At("sleeve.front_underarm").X), measure.Length(-p.At("sleeve.crown").Y))
+}
+
 func sleeveWidth() bench.Step {
 	return bench.Step{
 		ID: "sleeve.width", Piece: pattern.Sleeve, Title: "Sleeve, its width", If: detail.HasSleeve,
@@ -65,7 +71,7 @@ func sleeveWidth() bench.Step {
 		Slip:    measure.Tell("Measuring the arm with a tight muscle, or no ease: the sleeve drags across."),
 		Rule:    measure.Tell("Her upper arm and {2 in} of ease; common practice, no source."),
 		Needs:   []measure.ID{measure.UpperArmGirth},
-		Choices: []pattern.ChoiceID{"sleeve", "ease_upper_arm"},
+		Choices: []pattern.ChoiceID{"sleeve", "ease_upper_arm", "full_arm"},
 		Uses:    armholes,
 		Draw: func(p *bench.Pen) {
 			c, front, back, ok := capOf(p)
@@ -80,6 +86,10 @@ func sleeveWidth() bench.Step {
 			if c.Wide > w {
 				p.Rule("On {} the cap would stand too high for an armhole of {}: the sleeve is widened to {}.", w, round, c.Wide)
 				p.Sum(detail.SleeveWidth(p.K).Plus(measure.Of("for the cap", c.Wide-w)))
+			} else if let := detail.LetIn(p.K); let > 0 {
+				set, _ := p.K.Setting("full_arm")
+				p.Because(set.Default.Because)
+				p.Rule("{} of it are let in at the upper arm alone: the cap is as high as on a sleeve of {}.", let, w-let)
 			}
 			p.Do("Rule a level line {} long, the underarm line, and a line square to it through its middle. The front lies on the right.", c.Wide)
 			half := c.Wide.MM() / 2
@@ -98,6 +108,9 @@ func sleeveImpossible(p *bench.Pen, solved bool, round measure.Length) bool {
 	case detail.IsCutIn(p.K):
 		r.Says = measure.Tell("an armhole cut in towards the neck leaves no shoulder to set a sleeve to")
 		r.Cure, r.Input = measure.Tell("a plain armhole, or no sleeve"), "armhole_shape"
+	case detail.LetIn(p.K) > detail.MostLetIn, !solved && p.K.Chosen("full_arm") && detail.LetIn(p.K) > 0:
+		r.Says = measure.Tell("of a sleeve {} wide {} cannot be let in at the upper arm alone", wide, detail.LetIn(p.K))
+		r.Cure, r.Input = measure.Tell("{2 in} or less"), "full_arm"
 	case !solved, wide < rule.In(4), wide > round:
 		r.Says = measure.Tell("a sleeve of {} at the upper arm does not go into an armhole of {}", wide, round)
 		r.Cure = measure.Tell("measure the upper arm again, or a deeper armhole: {}", (p.K.Length("armhole_depth") + rule.In(0.5)).Up(rule.Eighth))
@@ -116,7 +129,7 @@ func sleeveCrown() bench.Step {
 		Slip:    measure.Tell("Taking a third of the armhole without walking the seam: the cap is then too long to ease, and puckers."),
 		Rule:    measure.Tell("As high as the ease asks for; found on the drawing."),
 		Needs:   []measure.ID{measure.UpperArmGirth},
-		Choices: []pattern.ChoiceID{"cap_ease", "cap_height"},
+		Choices: []pattern.ChoiceID{"cap_ease", "cap_height", "full_arm"},
 		Uses:    append(sleeveMarks("front_underarm"), armholes...),
 		Draw: func(p *bench.Pen) {
 			c, front, back, _ := capOf(p)
@@ -142,7 +155,6 @@ func sleeveCrown() bench.Step {
 // capImpossible refuses a cap that cannot be sewn into the armhole.
 func capImpossible(p *bench.Pen, c detail.Cap, round, more measure.Length) bool {
 	r := pattern.Refused{Code: "R31", Input: "cap_height"}
-	solved, ok := detail.SolvedCap(p.K, round)
 	switch {
 	case c.High < rule.In(1.5):
 		r.Says = measure.Tell("a cap {} high has no shape: on a sleeve of {} an armhole of {} leaves no more", c.High, c.Wide, round)
@@ -151,7 +163,11 @@ func capImpossible(p *bench.Pen, c detail.Cap, round, more measure.Length) bool 
 	case more < rule.In(-0.25), more > rule.In(3):
 		r.Says = measure.Tell("a cap {} high is {} long on an armhole of {}: it cannot be sewn in", c.High, c.Length(), round)
 		r.Cure = measure.Tell("a height that gives the cap 0 to {1 3/4 in} of ease")
-		if ok {
+		if p.K.Chosen("full_arm") && !p.K.Chosen("cap_height") {
+			r.Cure, r.Input = measure.Tell("let in less at the upper arm"), "full_arm"
+			break
+		}
+		if solved, ok := detail.SolvedCap(p.K, round); ok {
 			r.Cure = measure.Tell("a height of {}, which gives the cap {} of ease", solved.High, p.K.Length("cap_ease"))
 		}
 	default:
@@ -169,9 +185,9 @@ func sleeveCap() bench.Step {
 		Rule:    measure.Tell("Ease 55 of the back to 45 of the front, all above the notches; common practice, no source."),
 		Needs:   []measure.ID{measure.UpperArmGirth},
 		Choices: []pattern.ChoiceID{"cap_ease"},
-		Uses:    append(sleeveMarks("crown"), armholes...),
+		Uses:    append(sleeveMarks("crown", "front_underarm"), armholes...),
 		Draw: func(p *bench.Pen) {
-			c, front, back, _ := capOf(p)
+			c, front, back := capDrawn(p), p.Line("front.armhole"), p.Line("back.armhole")
 			round := measure.Length(front.Length() + back.Length())
 			more := c.Length() - round
 			top := measure.Length(front.Length()) + measure.Length(detail.CapFrontEase*more.MM())

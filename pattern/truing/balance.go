@@ -32,6 +32,9 @@ var balance = Check{
 		if f, ask := askLengths(s); ask {
 			out = append(out, f)
 		}
+		if f, sways := swayFinding(s); sways {
+			out = append(out, f)
+		}
 		if f, swings := swingFinding(s); swings {
 			out = append(out, f)
 		}

@@ -45,20 +45,66 @@ func swingFinding(s *pattern.Sheet) (pattern.Finding, bool) {
 	return f, true
 }
 
-// roundBack: easing the shoulder takes up a little of a round back, no more.
+// roundBack: easing the shoulder takes up a little of a round back, a dart in
+// it more, neither all of a very round one.
 func roundBack(s *pattern.Sheet) (pattern.Finding, bool) {
 	if s.Method != pattern.Measured {
 		return pattern.Finding{}, false
 	}
+	most, darted := rule.MostRound, s.Pick("back_shoulder") == "dart"
+	if darted {
+		most = rule.MostRoundDarted
+	}
 	w, ok := rule.RoundBack(s.Known)
-	if !ok || w.Result() <= rule.MostRound+slack {
+	if !ok || w.Result() <= most+slack {
 		return pattern.Finding{}, false
 	}
+	f := advice("back_round", w.Result(), most)
+	f.Where = on(pattern.Back, at(s, pattern.Back, "shoulder_end"))
+	if !darted && w.Result() <= rule.MostRoundDarted+slack && uses(s.Known, "back_shoulder") {
+		dart := pattern.PickValue("dart")
+		f.Input, f.Try = "back_shoulder", &dart
+		f.Says = measure.Tell("{} and {}: from the shoulder her back is that much longer than its slope gives. It is rounder than an eased shoulder takes up.", w.Result(), most)
+		f.Cure = measure.Tell("A dart in the back shoulder: ease -> dart. Or draft it as a direct block, which counts the shoulder up from her waist.")
+		return f, true
+	}
 	direct := pattern.PickValue(pattern.Direct)
-	f := advice("back_round", w.Result(), rule.MostRound)
-	f.Where, f.Input, f.Try = on(pattern.Back, at(s, pattern.Back, "shoulder_end")), string(pattern.Method), &direct
-	f.Says = measure.Tell("{} and {}: from the shoulder her back is that much longer than its slope gives. It is rounder than an eased shoulder takes up.", w.Result(), rule.MostRound)
-	f.Cure = measure.Tell("Draft it as a direct block, which counts the shoulder up from her waist: method measured -> direct. Or pin a shoulder dart at the fitting.")
+	f.Input, f.Try = string(pattern.Method), &direct
+	f.Says = measure.Tell("{} and {}: from the shoulder her back is that much longer than its slope gives. It is rounder than a shoulder takes up.", w.Result(), most)
+	f.Cure = measure.Tell("Draft it as a direct block, which counts the shoulder up from her waist: method measured -> direct.")
+	return f, true
+}
+
+// swayFinding: what a hollow back has too much in length is folded out where
+// the style lets it be, up to what one fold takes.
+func swayFinding(s *pattern.Sheet) (pattern.Finding, bool) {
+	w, ok := rule.Sway(s.Known)
+	taken := s.Length("sway_back")
+	if !ok || byThumb(s) || !uses(s.Known, "sway_back") || w.Result() < rule.LeastSway-slack {
+		return pattern.Finding{}, false
+	}
+	f := advice("sway_back", w.Result(), taken)
+	f.Where, f.Input = on(pattern.Back, at(s, pattern.Back, "waist")), "sway_back"
+	most := min(rule.MostSway, w.Result().Near(inch/8))
+	switch set, _ := s.Setting("sway_back"); {
+	case w.Result() > rule.MostSway+slack && taken >= rule.MostSway-slack:
+		f.Says = measure.Tell("{} and {}: her waist lies lower behind by more than one fold takes out.", w.Result(), taken)
+		f.Cure = measure.Tell("Pin the rest at the fitting, into a centre seam that is shaped. Measure to the floor again, the string where it settles.")
+	case taken >= most-slack:
+		return pattern.Finding{}, false
+	case set.Chosen:
+		f.Says = measure.Tell("{} and {}: so much lower her waist lies behind, and so much is folded out; what is left lies in folds above the seat.", w.Result(), taken)
+		f.Cure = measure.Tell("Fold it out: {}.", change(s.Known, "sway_back", most))
+		f.Try = try(s.Known, "sway_back", most)
+	case s.On("waist_seam") || s.Pick("panel_seam") != "none":
+		f.Says = measure.Tell("{} and {}: so much lower her waist lies behind, and nothing is folded out; the seams run across it.", w.Result(), taken)
+		f.Cure = measure.Tell("At the fitting take the skirt up at the waist behind, to nothing at the sides; or cut the back in one.")
+	default:
+		zip := pattern.PickValue("zip_back")
+		f.Input, f.Try = "closure", &zip
+		f.Says = measure.Tell("{} and {}: so much lower her waist lies behind, and nothing is folded out; the centre back has no seam that could bend.", w.Result(), taken)
+		f.Cure = measure.Tell("A seam down the centre back: a zip behind, or a shaped centre.")
+	}
 	return f, true
 }
 

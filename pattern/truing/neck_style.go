@@ -103,10 +103,17 @@ func neckGape(s *pattern.Sheet) (pattern.Finding, bool) {
 	if depth > neckGapesBig+slack || s.Pick("front_neckline") == "sweetheart" {
 		pinch = inch / 2
 	}
+	if s.Length("neck_pinch") > 0 {
+		return pattern.Finding{}, false // it was seen to
+	}
 	f := advice("neck_gape", depth, neckGapes)
 	f.Input = "front_neck_depth"
 	f.Says = measure.Tell("{} and {}: so low a neck sets cloth free above the bust, and it may stand off.", depth, measure.Length(neckGapes))
 	f.Cure = measure.Tell("At the fitting try a pinch of {} on each half, turned into the bust dart; stay the edge with tape.", pinch)
+	if _, ok := s.Point(pattern.Front, "dart_upper"); ok && uses(s.Known, "neck_pinch") {
+		f.Input, f.Try = "neck_pinch", try(s.Known, "neck_pinch", pinch)
+		f.Cure = measure.Tell("Pinch each half into the bust dart: {}; first pin it at the fitting, and stay the edge with tape.", change(s.Known, "neck_pinch", pinch))
+	}
 	return f, true
 }
 

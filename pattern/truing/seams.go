@@ -3,6 +3,7 @@ package truing
 import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
+	"chalkfold/pattern/geom"
 )
 
 // sideSeams: front (dart closed) and back are sewn to each other from the
@@ -55,7 +56,7 @@ var shoulderSeams = Check{
 	Applies: all(both("neck_point", "shoulder_end"), bothEdges("shoulder")),
 	Run: func(s *pattern.Sheet) []pattern.Finding {
 		front, back := shoulderOf(s, pattern.Front), shoulderOf(s, pattern.Back)
-		if !byThumb(s) {
+		if !byThumb(s) && s.Pick("back_shoulder") == "ease" {
 			back -= s.Length("back_shoulder_ease")
 		}
 		f := limits{-pairPass, easedBack, -pairAdvise, 2 * easedBack}.compare("shoulder_seams", back, front)
@@ -70,6 +71,7 @@ var shoulderSeams = Check{
 			}
 		}
 		out := one(f)
+		out = append(out, backDartFaults(s)...)
 		if g, round := roundBack(s); round {
 			out = append(out, g)
 		}
@@ -78,6 +80,34 @@ var shoulderSeams = Check{
 		}
 		return out
 	},
+}
+
+// backDartFaults are what is wrong with a dart in the back shoulder: legs of
+// two lengths, or an end that does not reach the seam when it is folded.
+func backDartFaults(s *pattern.Sheet) []pattern.Finding {
+	p := piece(s, pattern.Back)
+	var out []pattern.Finding
+	for i := range p.Darts {
+		d := &p.Darts[i]
+		if d.Waist || d.Fisheye || d.Cap == (geom.Point{}) {
+			continue
+		}
+		outer, inner := measure.Length(d.Tip.Dist(d.Legs[0])), measure.Length(d.Tip.Dist(d.Legs[1]))
+		if f := (limits{-legsPass, legsPass, -legsAdvise, legsAdvise}).compare("back_dart_legs", outer, inner); f.Verdict != pattern.Pass {
+			f.Where, f.Input = on(pattern.Back, d.Tip), "back_shoulder"
+			f.Says = measure.Tell("{} and {}: the outer leg of the shoulder dart is {} {} than the inner.", outer, inner, abs(outer-inner), longer(outer-inner))
+			f.Cure = measure.Tell("Turn the outer leg about the tip until it is {} long.", inner)
+			out = append(out, f)
+		}
+		if wrong, ok := capOff(p, d); !ok {
+			f := steep("back_dart_cap", wrong, capPass)
+			f.Verdict, f.Where, f.Input = pattern.Fail, on(pattern.Back, d.Cap), "back_shoulder"
+			f.Says = measure.Tell("The folded end of the shoulder dart lies {} degrees off the seam.", wrong)
+			f.Cure = measure.Tell("Fold the dart to the centre on paper, rule the shoulder across it, cut, unfold.")
+			out = append(out, f)
+		}
+	}
+	return out
 }
 
 // shoulderOf is the shoulder seam: of a net draft the stitch line, by thumb

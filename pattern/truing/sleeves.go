@@ -10,6 +10,7 @@ import (
 const (
 	capLeast     = 0
 	capMost      = 1.75 * inch // what wool takes; a crisp cloth takes 1 1/4
+	capCrisp     = 1.25 * inch
 	capShort     = -inch / 16
 	capTooMuch   = 2.5 * inch
 	capLow       = 0.24 // of the armhole
@@ -46,7 +47,7 @@ var sleeveCap = Check{
 				}
 			}
 		}
-		for _, check := range []func(*pattern.Sheet) (pattern.Finding, bool){capShare, capTop} {
+		for _, check := range []func(*pattern.Sheet) (pattern.Finding, bool){capShare, capFull, capTop} {
 			if f, off := check(s); off {
 				out = append(out, f)
 			}
@@ -206,6 +207,14 @@ func capShare(s *pattern.Sheet) (pattern.Finding, bool) {
 		f.Says = measure.Tell("{} and {}: so low a cap lies in folds when her arm hangs.", d.Length, low)
 		f.Cure = measure.Tell("A deeper armhole, {} at a time.", inch/4)
 		to := (s.Length("ease_upper_arm") - max(inch/4, 2*(low-d.Length))).Down(step(s))
+		if !s.Known.Chosen("full_arm") || s.Length("full_arm") > 0 {
+			// What can be let in was.
+		} else if set, ok := s.Setting("full_arm"); ok && set.Default.Value.Length > 0 {
+			let := set.Default.Value.Length
+			f.Input, f.Try = "full_arm", try(s.Known, "full_arm", let)
+			f.Cure = measure.Tell("Let it in at the upper arm alone, so that the cap keeps its height: {}.", change(s.Known, "full_arm", let))
+			return f, true
+		}
 		if to >= armEaseLeast {
 			f.Input = "ease_upper_arm"
 			f.Cure = measure.Tell("A narrower sleeve: {}; or a deeper armhole.", change(s.Known, "ease_upper_arm", to))
@@ -214,6 +223,22 @@ func capShare(s *pattern.Sheet) (pattern.Finding, bool) {
 		return f, true
 	}
 	return pattern.Finding{}, false
+}
+
+// capFull: what is let in for a full arm must be eased into the cap, and only
+// soft cloth takes more than a crisp one does.
+func capFull(s *pattern.Sheet) (pattern.Finding, bool) {
+	let := s.Length("full_arm")
+	p := piece(s, pattern.Sleeve)
+	more := along(p, "back_cap") + along(p, "front_cap") - armholeInto(s)
+	if let <= 0 || more <= capCrisp+slack || more > capMost+slack {
+		return pattern.Finding{}, false // too much is said by cap_ease
+	}
+	f := advice("arm_full", more, capCrisp)
+	f.Where, f.Input = on(pattern.Sleeve, at(s, pattern.Sleeve, "crown")), "armhole_depth"
+	f.Says = measure.Tell("{} and {}: with {} let in for a full upper arm the cap has more to ease in than a crisp cloth takes; wool takes it.", more, measure.Length(capCrisp), let)
+	f.Cure = measure.Tell("A deeper armhole, {} at a time; or less ease in the cap: {}.", inch/4, change(s.Known, "cap_ease", inch/2))
+	return f, true
 }
 
 // capTop: the shoulder seam meets the cap near its crown, or the sleeve hangs

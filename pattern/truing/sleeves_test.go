@@ -108,7 +108,7 @@ func TestSleeveCures(t *testing.T) {
 	for code, job := range map[string]pattern.Job{
 		"cap_ease":     sleeved("long").WithStyle("cap_height", in(6)),
 		"cap_high":     sleeved("short").WithStyle("ease_upper_arm", in(1.5)).WithStyle("cap_ease", in(1.75)).WithStyle("armhole_depth", in(8.5)),
-		"cap_low":      sleeved("short").WithStyle("ease_upper_arm", in(3)).WithStyle("cap_ease", in(0.25)).WithStyle("armhole_depth", in(7.625)),
+		"cap_low":      sleeved("short").WithStyle("ease_upper_arm", in(3)).WithStyle("cap_ease", in(0.25)).WithStyle("armhole_depth", in(7.625)).WithStyle("full_arm", in(0)),
 		"sleeve_tight": sleeved("long").WithStyle("ease_upper_arm", in(1)),
 	} {
 		s := workroom.Draft(job)

@@ -266,7 +266,7 @@ func TestSleevesOnWomen(t *testing.T) {
 		{"front_neckline": "square", "back_neckline": "v"},
 	}
 	advised := map[string]int{}
-	n, refused := 0, 0
+	n, refused, full := 0, 0, 0
 	for i := 0; i < len(women); i += everyWoman {
 		for j, more := range with {
 			if (i/everyWoman+j)%2 == 1 {
@@ -289,7 +289,13 @@ func TestSleevesOnWomen(t *testing.T) {
 			}
 			sound(t, s, kind)
 			ease, _ := s.Dimension(pattern.Sleeve, "cap_ease")
-			require.InDelta(t, 1, ease.Length.Inches(), 1e-5, "row %d %s %v", women[i].Row, kind, more)
+			if let := s.Known.Length("full_arm"); let > 0 {
+				full++
+				require.Greater(t, ease.Length.Inches(), 1.0, "row %d %s %v", women[i].Row, kind, more)
+				require.LessOrEqual(t, ease.Length.Inches(), 1.75, "row %d %s %v", women[i].Row, kind, more)
+			} else {
+				require.InDelta(t, 1, ease.Length.Inches(), 1e-5, "row %d %s %v", women[i].Row, kind, more)
+			}
 			high, _ := s.Dimension(pattern.Sleeve, "cap_height")
 			require.InDelta(t, s.Known.Length("cap_height").MM(), high.Length.MM(), 1e-3, "row %d %s %v", women[i].Row, kind, more)
 			for _, f := range s.Findings {
@@ -304,7 +310,7 @@ func TestSleevesOnWomen(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d drafts, %d refused, advised %v", n, refused, advised)
+	t.Logf("%d drafts, %d refused, %d let in at the upper arm, advised %v", n, refused, full, advised)
 	require.LessOrEqual(t, refused, n/6)
 }
 
