@@ -66,7 +66,11 @@ func (r *room) tellSign(n int, sign fitting.Sign, ways []fitting.Proposal) {
 	r.tell(r.d.Words.Pass(sign.Seen))
 	r.tell(r.d.Words.Pass(sign.Pin))
 	for i, p := range ways {
-		r.say(text.HearFitCure, i+1, r.d.Words.Pass(p.Title), r.changes(p), r.d.Words.Pass(p.Why))
+		if len(p.Changes) == 0 {
+			r.say(text.HearFitBare, i+1, r.d.Words.Pass(p.Title), r.d.Words.Pass(p.Why))
+		} else {
+			r.say(text.HearFitCure, i+1, r.d.Words.Pass(p.Title), r.changes(p), r.d.Words.Pass(p.Why))
+		}
 		if !p.Possible() {
 			r.say(text.NotNow, r.d.Words.Pass(p.WhyNot.In(u)))
 		}

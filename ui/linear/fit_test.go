@@ -11,7 +11,7 @@ import (
 func TestFit(t *testing.T) {
 	home(t)
 	s := saved(t, sample())
-	got := script(t, "fit", s, "fit 23", "fit 29", "fit 23 1/4", "fit 29 1/4", "fit 29.3 1/4", "fit 90", "fit 3 x", "fit 29.9 1/4", "save", "q")
+	got := script(t, "fit", s, "fit 25", "fit 33", "fit 25 1/4", "fit 33 1/4", "fit 33.3 1/4", "fit 90", "fit 3 x", "fit 33.9 1/4", "save", "q")
 	require.Contains(t, got, "Pinch at the armhole 0 -> 1/4, after the fitting")
 	kept, err := session.Open(s.Path)
 	require.NoError(t, err)

@@ -61,6 +61,7 @@ const (
 	HearFitHow   ID = "Type fit and a number."
 	HearFitWhich ID = "Type fit and a number from 1 to {1}. Type fit alone for the list."
 	HearFitCure  ID = "Cure {1}: {2}. {3}. {4}"
+	HearFitBare  ID = "Cure {1}: {2}. {3}"
 	HearFitCures ID = "Take a cure from 1 to {1}."
 	HearFitKeep  ID = "Type fit {1} and what was pinned to keep it, like fit {1} {2}."
 	HearFitMore  ID = "For the second cure, fit {1}.2 {2}."
