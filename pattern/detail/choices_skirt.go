@@ -30,6 +30,7 @@ func SkirtChoices() []pattern.Choice {
 		shared("ease_hip"),
 		length("side_raise", "Shape", "Waist raised at the side", "How much higher the waist lies at the side than at the centre.", 0.5, 0, 0.75, pattern.Measured),
 		shared("side_shape"), shared("skirt_line"), shared("hem_peg"), shared("hem_flare"), shared("hem_finish"), shared("hem_facing_depth"),
+		shared(HemLevelFront), shared(HemLevelSide), shared(HemLevelBack),
 		skirtClosure, skirtZip, shared("hem_opening"), skirtOpening, shared("pleat_depth"),
 		waistFinish, skirtLining,
 		length("waist_facing_width", "Facings", "Waist facing", "Width of the facing at the waist.", 2, 1.5, 3, pattern.Measured),

@@ -50,7 +50,11 @@ func LevelledHem(hem geom.Path, higher measure.Length) geom.Path {
 	}
 	last := hem[len(hem)-1]
 	up := geom.Vector{Y: -higher.MM()}
-	bent := geom.Curve(last.A, last.A.Lerp(last.D, 1.0/3), last.A.Lerp(last.D, 2.0/3).Add(up), last.D.Add(up))
+	b, c := last.A.Lerp(last.D, 1.0/3), last.A.Lerp(last.D, 2.0/3)
+	if last.Curved {
+		b, c = last.B, last.C
+	}
+	bent := geom.Curve(last.A, b, c.Add(up), last.D.Add(up))
 	// In two parts: a hem of one is taken for a ruled one where it is turned up.
 	near, far := bent.Split(0.5)
 	return append(append(geom.Path{}, hem[:len(hem)-1]...), near, far)

@@ -57,8 +57,12 @@ func Level(s *pattern.Sheet, r Readings) (Proposal, error) {
 		level[i] = v.Length + up[i]
 	}
 	all := min(level[0], level[1], level[2]) // shared by all three: that is the length
-	if old, ok := present(s, "length"); ok && !near(all, 0) {
-		p.Changes = append(p.Changes, changed(s, "length", old, pattern.LengthValue(old.Length-all)))
+	length := "length"
+	if s.Garment == pattern.Skirt {
+		length = "skirt_length"
+	}
+	if old, ok := present(s, length); ok && !near(all, 0) {
+		p.Changes = append(p.Changes, changed(s, length, old, pattern.LengthValue(old.Length-all)))
 	}
 	for i, id := range ids {
 		old, _ := present(s, id)

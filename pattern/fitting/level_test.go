@@ -49,6 +49,34 @@ func TestLevel(t *testing.T) {
 	require.False(t, p.Possible())
 }
 
+// A skirt on its own, flared or not, and a dress with a waist seam are levelled
+// like any other: what all places want alike goes to the skirt's length.
+func TestLevelBelowAWaist(t *testing.T) {
+	body := figure.Body36(t, pattern.Measured).WithoutStyle("length")
+	flared := pattern.PickValue("flared")
+	for length, job := range map[pattern.ChoiceID]pattern.Job{
+		"skirt_length": body.WithStyle(pattern.Garment, pattern.PickValue(pattern.Skirt)).WithStyle("skirt_line", flared),
+		"length":       body.WithStyle("waist_seam", pattern.SwitchValue(true)).WithStyle("waist_shaping", pattern.PickValue("fisheye")).WithStyle("skirt_line", flared),
+	} {
+		was := workroom.Draft(job)
+		require.True(t, was.Complete, length)
+		p, err := fitting.Level(was, fitting.Readings{Front: figure.In(16), Side: figure.In(15), Back: figure.In(15.5), Wanted: figure.In(17)})
+		require.NoError(t, err)
+		require.True(t, p.Possible(), p.WhyNot.In(measure.In))
+		require.True(t, p.Sheet.Complete)
+		require.InDelta(t, 1, (was.Length(length) - p.Sheet.Length(length)).Inches(), 1e-9, length)
+		require.InDelta(t, 1, p.Sheet.Length("hem_level_side").Inches(), 1e-9)
+		require.InDelta(t, 0.5, p.Sheet.Length("hem_level_back").Inches(), 1e-9)
+		require.Zero(t, p.Sheet.Length("hem_level_front"))
+		for _, f := range p.Sheet.Findings {
+			require.NotEqual(t, pattern.Fail, f.Verdict, "%s: %s", length, f.Says.In(measure.In))
+		}
+		again, err := fitting.Level(p.Sheet, fitting.Readings{Front: figure.In(17), Side: figure.In(17), Back: figure.In(17)})
+		require.NoError(t, err)
+		require.Equal(t, "the hem is level", again.WhyNot.In(measure.In))
+	}
+}
+
 // However the hem hung, after levelling every place is where it was wanted, and
 // nothing is raised that need not be.
 func TestLevelledIsLevel(t *testing.T) {

@@ -117,6 +117,8 @@ func noLining(k pattern.Known) (pattern.Refused, bool) {
 	case kind == detail.SeparateFacings && !setIn(k):
 		r.Says = measure.Tell("two facings share the shoulder; between them the lining would be a strip that cannot be sewn")
 		r.Cure = measure.Tell("one facing all in one, or a full lining")
+	case detail.HasBackDart(k):
+		r.Says = measure.Tell("the dart in the back shoulder lies across the edge of the facing; the lining would begin in the middle of it")
 	case upper || place == detail.ArmholeDart && hasDart(k) && !setIn(k):
 		r.Says = measure.Tell("the bust dart lies across the edge of the facing; the lining would begin in the middle of it")
 	case panel == detail.ShoulderPanel || panel == detail.ArmholePanel && !setIn(k):

@@ -92,7 +92,9 @@ func (c cutter) liningSides(p *pattern.Piece) []bench.Side {
 			s = joinOpen(sides[last], s)
 			sides = sides[:last]
 		case e.Name == "centre_back" && last >= 0 && sides[last].Name == "centre_back":
-			if lid := sides[last]; laps(c.s.Known) {
+			if lid := sides[last]; laps(c.s.Known) && swayed(c.s.Known) {
+				s.Stitch = geom.Lines(c.line("back.hem").End(), e.Stitch.Start()).Then(s.Stitch)
+			} else if laps(c.s.Known) {
 				s.Stitch = geom.Lines(geom.Point{X: e.Stitch.Start().X, Y: c.line("back.hem").End().Y}, e.Stitch.Start()).Then(s.Stitch)
 			} else {
 				s.Stitch = lid.Stitch.Then(s.Stitch)
@@ -265,7 +267,7 @@ func legEdge(p, l *pattern.Piece) string {
 func (c cutter) openNotches(l, p *pattern.Piece) {
 	higher := geom.Vector{Y: -detail.LiningOpen.MM()}
 	if len(l.EdgesNamed("centre_back")) > 0 && len(p.EdgesNamed("hem")) > 0 && c.opens() {
-		notch(l, "centre_back", "open below", c.at("back.slit_top").Add(higher), 1)
+		notch(l, "centre_back", "open below", c.folded("back.slit_top").Add(higher), 1)
 	}
 	for _, h := range []half{theFront, theBack} {
 		if len(p.EdgesNamed("side")) > 1 && c.has(h.id("side_slit_top")) && strings.Contains(string(p.ID), string(h.piece)) {

@@ -16,6 +16,14 @@ func hemLevels(h half, own ...pattern.ChoiceID) []pattern.ChoiceID {
 	return append(own, detail.HemLevelSide, detail.HemLevelFront)
 }
 
+// hemCentre are the choices that the hem of a half reads at its centre.
+func hemCentre(h half, own pattern.ChoiceID) []pattern.ChoiceID {
+	if h.back {
+		return []pattern.ChoiceID{own, detail.HemLevelBack}
+	}
+	return []pattern.ChoiceID{own, detail.HemLevelFront}
+}
+
 // raised is what the hem of a half was raised by at its centre.
 func raised(k pattern.Known, h half) measure.Length {
 	centre, _ := detail.HemRaised(k, h.back)

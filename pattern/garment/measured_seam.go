@@ -204,9 +204,10 @@ func flaredSkirt(k pattern.Known) bool { return detail.SkirtLine(k) == detail.Fl
 
 func drawFlare(p *bench.Pen, h half) {
 	half := p.K.Length("hem_flare") / 2
+	centre, higher := evenHem(p, h)
 	s := detail.Skirt{
 		Waist: waistlineOf(h, skirtWaist, p.Has, p.At, p.Line), Side: p.Line(h.id("skirt_side")),
-		Hip: p.At(h.id("hip")), HemSide: p.At(h.id("hem_side")), HemCentre: p.At(h.id("hem_centre")),
+		Hip: p.At(h.id("hip")), HemSide: p.At(h.id("hem_side")), HemCentre: centre,
 	}
 	if len(s.Waist.Darts) == 0 {
 		p.Do("This half has no dart to open: it flares at the side alone, by {}.", half)
@@ -238,7 +239,7 @@ func drawFlare(p *bench.Pen, h half) {
 		p.Draw(nth(skirtWaist+"_dart", i), geom.Lines(d.Inner, d.Tip, d.Outer), pattern.RoleGuide)
 		p.Draw(nth(skirtWaist+"_dart", i)+"_end", geom.Lines(d.Inner, d.Cap, d.Outer), pattern.RoleGuide)
 	}
-	drawOpened(p, o, hem)
+	drawOpened(p, o, detail.LevelledHem(hem, higher))
 }
 
 // drawOpened keeps the opened skirt as marks.

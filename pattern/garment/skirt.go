@@ -39,9 +39,9 @@ func skirtLevels(h half) bench.Step {
 		Why:     measure.Tell("A skirt hangs from the waist, so its levels count from there. Half is drawn; the other half is its mirror."),
 		Slip:    measure.Tell("Taking the hip line where the tape says a size: it lies where she is fullest."),
 		Needs:   []measure.ID{measure.WaistToHip},
-		Choices: []pattern.ChoiceID{"skirt_length"},
+		Choices: hemCentre(h, "skirt_length"),
 		Draw: func(p *bench.Pen) {
-			hip, hem := p.K.Body(measure.WaistToHip), p.K.Length("skirt_length")
+			hip, hem := p.K.Body(measure.WaistToHip), p.K.Length("skirt_length")-raised(p.K, h)
 			p.Sum(measure.Measured("waist to hip", hip))
 			p.Do("Rule the "+h.centre+" and the waist line square to it. Down the "+h.centre+" mark the hip at {} and the hem at {}.", hip, hem)
 			if set, ok := p.K.Setting("skirt_length"); ok {
@@ -93,10 +93,11 @@ func skirtHem(h half) bench.Step {
 		Why:     measure.Tell("The seam from hip to hem is as long as the centre from hip to hem, so the hem hangs level."),
 		Slip:    measure.Tell("Ruling the hem straight across under a slanting side: it dips there."),
 		Needs:   []measure.ID{measure.HipGirth, measure.WaistToHip},
-		Choices: []pattern.ChoiceID{"skirt_length", "skirt_line", "hem_peg", "hem_flare"},
+		Choices: hemLevels(h, "skirt_length", "skirt_line", "hem_peg", "hem_flare"),
 		Uses:    h.uses("hip", "hem_centre"),
 		Draw: func(p *bench.Pen) {
-			at, centre := p.At(h.id("hip")), p.At(h.id("hem_centre"))
+			at := p.At(h.id("hip"))
+			centre, higher := evenHem(p, h)
 			more := -detail.HemNarrower(p.K)
 			if flaredSkirt(p.K) {
 				more /= 2
@@ -122,7 +123,7 @@ func skirtHem(h half) bench.Step {
 				p.Do("Measure {} out and {} down, and mark the hem at the side. Rule it to the hem at the "+h.centre+", and over its last {2 in} curve it square to the side.", x, measure.Length(side.Y))
 				line = detail.FlaredHem(side, at, centre)
 			}
-			p.Draw("hem", line, pattern.RoleStitch)
+			p.Draw("hem", detail.LevelledHem(line, higher), pattern.RoleStitch)
 		},
 	}
 }

@@ -83,6 +83,7 @@ func everyCheck(t *testing.T) map[string]twoCases {
 		"sleeve_seams":  {job: sleeved("long"), spoil: short(pattern.Sleeve, "back_seam", 5), says: fail},
 		"collar_neck":   {job: buttoned, spoil: short(pattern.Collar, "front_neck", 10), says: fail},
 		"placket_fit":   {job: buttoned, spoil: short(pattern.Placket, "placket", 5), says: fail},
+		"lining_fit":    {job: picked(map[pattern.ChoiceID]string{"lining": "full"}), spoil: short("back_lining", "side", 12), code: "lining_sides", says: fail},
 		"bust_girth":    {job: dress, spoil: move(pattern.Back, "underarm", 5, 0), says: fail},
 		"waist_girth":   {job: dress, spoil: move(pattern.Back, "waist", 5, 0), says: fail},
 		"hip_girth":     {job: dress, spoil: move(pattern.Back, "hip", 5, 0), says: fail},
