@@ -263,3 +263,33 @@ func TestSavingThatFailsSaysSoAndKeepsTheWork(t *testing.T) {
 	s.keys("esc")
 	require.Contains(t, s.lines()[0], "*")
 }
+
+// Sleep is in the command list; the framework does it, and wakes again.
+func TestSleepIsInTheCommandList(t *testing.T) {
+	s := first(t)
+	s.edit()
+	s.keys("f2", "sleep")
+	require.Contains(t, s.text(), "Put Chalkfold to sleep")
+	_, cmd := s.m.Update(message("enter"))
+	require.NotNil(t, cmd)
+	require.IsType(t, tea.SuspendMsg{}, asked(cmd))
+	before := s.m.d.Job()
+	s.send(tea.ResumeMsg{})
+	require.Equal(t, before, s.m.d.Job())
+	require.True(t, s.m.d.Unsaved())
+	s.send(tea.KeyMsg{Type: tea.KeyCtrlZ})
+	require.False(t, s.m.d.Unsaved(), "Ctrl+Z takes back; it never puts to sleep")
+}
+
+// asked is the one message that a command brings.
+func asked(cmd tea.Cmd) tea.Msg {
+	msg := cmd()
+	if all, ok := msg.(tea.BatchMsg); ok {
+		for _, c := range all {
+			if c != nil {
+				return asked(c)
+			}
+		}
+	}
+	return msg
+}
