@@ -81,8 +81,7 @@ func (w Work) Hand(width measure.Length) (lay.Hand, bool) {
 		if !ok {
 			return lay.Hand{}, false
 		}
-		all.Halves = append(all.Halves, n.Halves...)
-		all.Longest, all.Facing = max(all.Longest, n.Longest), max(all.Facing, n.Facing)
+		all = all.And(n)
 	}
 	c := w.Cloth
 	c.Width = width

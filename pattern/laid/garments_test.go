@@ -61,6 +61,36 @@ func TestEveryGarmentIsLaidOnEveryUsualWidth(t *testing.T) {
 	}
 }
 
+// The first lay of the dress, which exports show, asks for no more than the hand
+// rule, at every width in inches; nor does that of any garment at the usual ones
+// by more than a quarter of a yard.
+func TestTheFirstLayTakesNoMoreThanTheHandRule(t *testing.T) {
+	for _, g := range workroom.Garments() {
+		sheet := workroom.Draft(job().WithStyle(pattern.Garment, pattern.PickValue(g.ID)))
+		for wide := 36.0; wide <= 62; wide++ {
+			usual := wide == 36 || wide == 44 || wide == 54 || wide == 58
+			if g.ID != "dress" && !usual {
+				continue
+			}
+			c := lay.DefaultCloth(laid.Main, measure.In)
+			c.Width = measure.In.Length(wide)
+			w, err := laid.On(sheets(sheet), c)
+			require.NoError(t, err)
+			h, ok := w.Hand(c.Width)
+			if !ok {
+				continue // too narrow, folded
+			}
+			l, err := lay.Shelf(w.Problem)
+			require.NoError(t, err)
+			most := h.Yards
+			if g.ID != "dress" {
+				most += 2 * lay.YardStep
+			}
+			require.LessOrEqual(t, w.Buy(l).Yards, most+0.1, "%s, %g in", g.ID, wide)
+		}
+	}
+}
+
 // laidOn lays a sheet on a cloth, and flat where a piece is too wide for the
 // folded one.
 func laidOn(t *testing.T, garment, style string, sheet *pattern.Sheet, c pattern.Cloth) {

@@ -10,7 +10,7 @@
 // ([FromSheet]) or from a file of outlines ([ReadPieces]) on one [Cloth], flat or
 // folded: selvage to selvage, both edges to the middle, off centre with a single
 // part beside the double one, or across. [Shelf]
-// lays them at once, side by side in rows. [Solve] looks for a shorter lay: it
+// lays them at once, side by side by their boxes. [Solve] looks for a shorter lay: it
 // fixes the length, lets the pieces overlap, parts them by moving one after the
 // other, and shortens again, the family of methods that holds the published
 // records (guided local search after Umetani and others 2009, Imamichi and

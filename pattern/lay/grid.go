@@ -34,8 +34,8 @@ const (
 )
 
 const (
-	cellsWanted = 1600 // as 40 by 40
-	blockSide   = 4    // sides are sifted through blocks of cells first
+	cellsWanted = 784 // as 28 by 28: more cost more to make than they save
+	blockSide   = 4   // sides are sifted through blocks of cells first
 	mostSides   = 1<<16 - 1
 )
 

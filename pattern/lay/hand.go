@@ -2,6 +2,7 @@ package lay
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"chalkfold/measure"
@@ -10,9 +11,21 @@ import (
 
 // Need is what the pieces of a sheet ask of the cloth.
 type Need struct {
-	Halves  []measure.Length // of each full-length piece, at its widest, as it lies on folded cloth
-	Longest measure.Length
-	Facing  measure.Length // the widest of the small pieces; 0: there are none
+	Halves    []measure.Length // of each full-length piece, at its widest, as it lies on folded cloth
+	OnFold    []measure.Length // those of them that lie on the fold: no two in one length
+	Longest   measure.Length
+	Facing    measure.Length // the widest of the small pieces; 0: there are none
+	Small     measure.Length // the longest of them
+	Smalls    measure.Length // the widths of all of them, side by side
+	SmallFold measure.Length // how long those of them are that lie on the fold, one below the other
+}
+
+// And is what both ask together.
+func (n Need) And(m Need) Need {
+	return Need{
+		Halves: append(slices.Clone(n.Halves), m.Halves...), OnFold: append(slices.Clone(n.OnFold), m.OnFold...),
+		Longest: max(n.Longest, m.Longest), Facing: max(n.Facing, m.Facing), Small: max(n.Small, m.Small), Smalls: n.Smalls + m.Smalls, SmallFold: n.SmallFold + m.SmallFold,
+	}
 }
 
 // Hand is the answer of the hand rule for one width of cloth.
@@ -28,7 +41,8 @@ type Hand struct {
 }
 
 // Facings is the length that facings take where they do not fit beside the
-// large pieces: common practice, no source.
+// large pieces; sleeves, and facings that must lie on the fold one below the
+// other, take theirs if that is more: common practice, no source.
 const Facings = 10 * measure.Inch
 
 // fullLength is the least part of the longest piece from which on a piece
@@ -49,7 +63,10 @@ const (
 // NeedOf reads off the pieces of a complete sheet what they ask.
 func NeedOf(s *pattern.Sheet) (Need, bool) {
 	var n Need
-	type size struct{ wide, long measure.Length }
+	type size struct {
+		wide, long measure.Length
+		onFold     bool
+	}
 	var sizes []size
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
@@ -57,15 +74,28 @@ func NeedOf(s *pattern.Sheet) (Need, bool) {
 			continue
 		}
 		b := p.CutLine.Bounds()
-		sizes = append(sizes, size{measure.Length(b.Width()), measure.Length(b.Height())})
-		n.Longest = max(n.Longest, measure.Length(b.Height()))
+		z := size{measure.Length(b.Width()), measure.Length(b.Height()), p.Cut == pattern.OnFold}
+		copies := max(p.Count, 1)
+		if p.Cut == pattern.Pair {
+			copies = max((p.Count+1)/2, 1)
+		}
+		for range min(copies, mostPieces) {
+			sizes = append(sizes, z)
+		}
+		n.Longest = max(n.Longest, z.long)
 	}
 	for _, z := range sizes {
-		if z.long >= n.Longest*fullLength {
-			n.Halves = append(n.Halves, z.wide)
-		} else {
-			n.Facing = max(n.Facing, z.wide)
+		switch {
+		case z.long < n.Longest*fullLength:
+			n.Facing, n.Small, n.Smalls = max(n.Facing, z.wide), max(n.Small, z.long), n.Smalls+z.wide
+			if z.onFold {
+				n.SmallFold += z.long
+			}
+			continue
+		case z.onFold:
+			n.OnFold = append(n.OnFold, z.wide)
 		}
+		n.Halves = append(n.Halves, z.wide)
 	}
 	return n, len(n.Halves) > 0 && s.Complete
 }
@@ -79,17 +109,18 @@ func Rule(n Need, c pattern.Cloth) Hand {
 	}
 	h := Hand{Width: c.Width, Half: measure.Length(float64(c.Width)*(1-c.ShrinkAcross/100))/2 - edge}
 	var room measure.Length
-	h.Lengths, room = rows(n.Halves, h.Half)
+	h.Lengths, room = rows(n, h.Half)
 	if h.Lengths == 0 {
 		return h
 	}
-	h.Extra = n.Facing > 0 && (h.Lengths == 1 || n.Facing > room)
+	folds := n.SmallFold > 0 && len(n.OnFold) == h.Lengths // no length has its fold free
+	h.Extra = n.Facing > 0 && (h.Lengths == 1 || n.Facing > room || folds)
 	h.Lay = measure.Drawn("longest piece", n.Longest)
 	if h.Lengths > 1 {
 		h.Lay = measure.Drawn("longest piece", n.Longest).Times(float64(h.Lengths))
 	}
 	if h.Extra {
-		h.Lay = h.Lay.Plus(measure.Of("facings", Facings))
+		h.Lay = h.Lay.Plus(extra(n, h.Half, folds))
 	}
 	h.Buy = Bought(h.Lay, c.ShrinkAlong)
 	h.Yards = h.Buy.Result().Up(YardStep)
@@ -97,11 +128,44 @@ func Rule(n Need, c pattern.Cloth) Hand {
 	return h
 }
 
+// sleeve is how much longer than "about" a small piece is that counts by its own
+// length.
+const sleeve = 1.2
+
+// extra is what the small pieces take beyond the large ones: facings once, or
+// as often as they do not lie side by side (they nest, so half a row more is not
+// counted); a sleeve its length; those on the fold, where no length has its fold
+// free, theirs one below the other.
+func extra(n Need, half measure.Length, folds bool) measure.Working {
+	w := measure.Of("facings", Facings)
+	if rows := math.Round(float64(n.Smalls / half)); rows > 1 {
+		w = w.Times(rows)
+	}
+	if n.Small > w.Result()*sleeve {
+		w = measure.Drawn("longest small piece", n.Small)
+	}
+	if folds && n.SmallFold > w.Result() {
+		w = measure.Drawn("facings on the fold", n.SmallFold)
+	}
+	return w
+}
+
 // rows lays the widths side by side, widest first, into as few lengths as this
-// simple way finds; room is the least that is left beside them.
-func rows(halves []measure.Length, half measure.Length) (n int, room measure.Length) {
+// simple way finds; of those on the fold each has a length of its own. Room is
+// the most that is left beside them.
+func rows(need Need, half measure.Length) (n int, room measure.Length) {
 	var left []measure.Length
-	for _, w := range descending(halves) {
+	rest := descending(need.Halves)
+	for _, w := range need.OnFold {
+		if w > half {
+			return 0, 0
+		}
+		left = append(left, half-w)
+		if i := slices.Index(rest, w); i >= 0 {
+			rest = slices.Delete(rest, i, i+1)
+		}
+	}
+	for _, w := range rest {
 		if w > half {
 			return 0, 0
 		}

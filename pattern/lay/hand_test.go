@@ -43,10 +43,27 @@ func TestASheetIsRead(t *testing.T) {
 	s := &pattern.Sheet{Complete: true, Pieces: []pattern.Piece{box("front", 280, 1100), box("back", 300, 1090), box("front_neck_facing", 150, 90)}}
 	n, ok := NeedOf(s)
 	require.True(t, ok)
-	require.Equal(t, Need{Halves: []measure.Length{280, 300}, Longest: 1100, Facing: 150}, n)
+	require.Equal(t, Need{Halves: []measure.Length{280, 300}, Longest: 1100, Facing: 150, Small: 90, Smalls: 150}, n)
 	s.Complete = false
 	_, ok = NeedOf(s)
 	require.False(t, ok)
+}
+
+// Two pieces on the fold do not lie side by side, however wide the cloth.
+func TestPiecesOnTheFoldHaveALengthEach(t *testing.T) {
+	n := Need{Halves: []measure.Length{280, 300}, OnFold: []measure.Length{280}, Longest: 1100, Facing: 150, Small: 90, SmallFold: 170}
+	c := pattern.Cloth{Width: 1500}
+	require.Equal(t, 1, Rule(n, c).Lengths)
+	require.InDelta(t, 1100+254, Rule(n, c).Lay.Result().MM(), 0.1)
+	n.OnFold = n.Halves
+	require.Equal(t, 2, Rule(n, c).Lengths)
+	require.InDelta(t, 2200+254, Rule(n, c).Lay.Result().MM(), 0.1, "the facings on the fold lie beyond")
+	n.Small = 560 // a sleeve
+	require.InDelta(t, 2200+560, Rule(n, c).Lay.Result().MM(), 0.1)
+	n.Smalls = 3 * 1400 // of which three rows are made
+	require.InDelta(t, 2200+6*254, Rule(n, c).Lay.Result().MM(), 0.1)
+	n.Small, n.SmallFold = 90, 0
+	require.InDelta(t, 2200, Rule(n, c).Lay.Result().MM(), 0.1)
 }
 
 func TestNarrowerOrShrinkingClothNeverTakesLess(t *testing.T) {

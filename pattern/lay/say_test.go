@@ -90,6 +90,53 @@ func TestWhatIsLeftOverIsFree(t *testing.T) {
 	})
 }
 
+// Boxes are laid in rows, or filled in where that takes less, and tucked in.
+func TestTheShelfLayIsNoLongerThanRows(t *testing.T) {
+	shorter := 0
+	rapid.Check(t, func(t *rapid.T) {
+		p := someProblem(t)
+		l, err := Shelf(p)
+		require.NoError(t, err)
+		require.Empty(t, Verify(p, l))
+		b := newBuilder(&p)
+		b.grid = grid{p.Cloth.Tape, p.Cloth.Tape}
+		plans, err := b.plans()
+		require.NoError(t, err)
+		rows := int64(most)
+		for _, pl := range plans {
+			done := &planned{plan: pl}
+			for k, s := range pl.parts {
+				s.frame()
+				h := &search{s: s}
+				var ok bool
+				h.places, h.length, ok = s.rows(!p.Cloth.Warps() || k > 0)
+				require.True(t, ok)
+				done.searches = append(done.searches, h)
+			}
+			if uniform(pl.ways) {
+				_, whole := done.length(&p.Cloth)
+				rows = min(rows, whole)
+			}
+		}
+		require.LessOrEqual(t, l.Length, rows)
+		if l.Length < rows {
+			shorter++
+		}
+	})
+	require.Positive(t, shorter)
+}
+
+// uniform says that all single pieces lie in their first way, or in their second.
+func uniform(ws []way) bool {
+	first := 0
+	for _, w := range ws {
+		if w == inOpened || w == besides {
+			first++
+		}
+	}
+	return first == 0 || first == len(ws)
+}
+
 func TestAKeptLayIsTheSameLay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := someProblem(t)

@@ -5,8 +5,10 @@ import (
 	"sort"
 )
 
-// Shelf is the simplest lay: side by side in rows, by falling length. It is
-// made at once, without a search, and no other lay may be longer.
+// Shelf is the simplest lay: by their boxes, side by side in rows by falling
+// length, or each where it ends nearest to the cut end if that takes less; then
+// the pieces that reach the end are tucked into the hollows of others. It is made
+// at once, without a search, and no other lay may be longer.
 func Shelf(p Problem) (Lay, error) {
 	if err := p.Check(); err != nil {
 		return Lay{}, err
@@ -31,6 +33,7 @@ func Shelf(p Problem) (Lay, error) {
 func shelf(p *Problem, b *builder) Lay {
 	singles := b.singles()
 	var best Lay
+	var shortest *planned
 	layouts, err := b.layouts()
 	if err != nil {
 		return best
@@ -50,10 +53,18 @@ func shelf(p *Problem, b *builder) Lay {
 				for _, s := range pl.parts {
 					s.frame()
 				}
-				if l, ok := p.shelfOf(pl); ok && (best.Length == 0 || l.Length < best.Length) {
-					best = l
+				if l, done, ok := p.shelfOf(pl); ok && (best.Length == 0 || l.Length < best.Length) {
+					best, shortest = l, done
 				}
 			}
+		}
+	}
+	if shortest != nil {
+		for _, h := range shortest.searches {
+			h.length = h.s.tuck(h.places, h.length)
+		}
+		if l := p.lay(shortest); len(Verify(*p, l)) == 0 {
+			best = l
 		}
 	}
 	best.First, best.Tape = true, p.tapeOf(&best)
@@ -61,17 +72,21 @@ func shelf(p *Problem, b *builder) Lay {
 }
 
 // shelfOf lays one plan in rows.
-func (p *Problem) shelfOf(pl plan) (Lay, bool) {
+func (p *Problem) shelfOf(pl plan) (Lay, *planned, bool) {
 	done := &planned{plan: pl}
 	for _, s := range pl.parts {
 		h := &search{s: s}
 		var ok bool
-		if h.places, h.length, ok = s.rows(!p.Cloth.Warps() || len(done.searches) > 0); !ok {
-			return Lay{}, false
+		flat := !p.Cloth.Warps() || len(done.searches) > 0
+		if h.places, h.length, ok = s.rows(flat); !ok {
+			return Lay{}, nil, false
+		}
+		if places, length, ok := s.filled(flat); ok && length < h.length {
+			h.places, h.length = places, length
 		}
 		done.searches = append(done.searches, h)
 	}
-	return p.lay(done), true
+	return p.lay(done), done, true
 }
 
 // row is one row of the shelf lay with what is free across it.
