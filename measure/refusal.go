@@ -48,6 +48,15 @@ const (
 // characters escaped, and cut where it is long.
 func Quoted(text string) string { return `"` + show(text, quoteLimit) + `"` }
 
+// Shown is text as in Quoted, without quotes round it where it has some of its
+// own.
+func Shown(text string) string {
+	if strings.Contains(text, `"`) {
+		return show(text, quoteLimit)
+	}
+	return Quoted(text)
+}
+
 func clean(text string) string { return show(text, partLimit) }
 
 // show keeps what a reader can see and spells out the rest, so that a hostile

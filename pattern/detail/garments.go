@@ -11,8 +11,8 @@ import (
 
 // garmentOptions are the garments that the choice of a garment offers.
 var garmentOptions = []pattern.Option{
-	{Value: pattern.Dress, Title: "Dress", Says: "A sleeveless dress in one piece, zip behind, opening at the hem."},
-	{Value: pattern.Top, Title: "Top", Says: "A sleeveless top to just below the hip, zip behind."},
+	{Value: pattern.Dress, Title: "Dress", Says: "A dress in one piece, zip behind, opening at the hem."},
+	{Value: pattern.Top, Title: "Top", Says: "A top to just below the hip, zip behind."},
 	{Value: pattern.Shift, Title: "Shift", Says: "A loose dress, pulled on over the head, straight from the hip."},
 	{Value: pattern.Tunic, Title: "Tunic", Says: "Half loose and half long, pulled on, with slits in the sides."},
 	{Value: pattern.Skirt, Title: "Skirt", Says: "A skirt on its own, darts at the waist, zip behind."},

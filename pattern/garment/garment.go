@@ -63,25 +63,25 @@ var (
 var garments = []Garment{
 	{
 		ID: pattern.Dress, Title: "Dress",
-		Says:    "A sleeveless dress in one piece: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
+		Says:    "A dress in one piece, sleeveless unless you give it sleeves: front on the fold, back a pair with a zip, faced neck and armholes, an opening at the hem.",
 		Choices: sync.OnceValue(detail.DressChoices),
 		ways:    map[string]func() Method{pattern.Measured: byMeasure, pattern.Direct: asBlock, pattern.Thumb: byThumb},
 	},
 	{
 		ID: pattern.Top, Title: "Top",
-		Says:    "A sleeveless top to just below the hip: the dress's own bodice, zip behind, faced neck and armholes.",
+		Says:    "A top to just below the hip, sleeveless unless you give it sleeves: the dress's own bodice, zip behind, faced neck and armholes.",
 		Choices: sync.OnceValue(detail.TopChoices),
 		ways:    map[string]func() Method{pattern.Measured: byMeasure, pattern.Direct: asBlock},
 	},
 	{
 		ID: pattern.Shift, Title: "Shift",
-		Says:    "A loose sleeveless dress that is pulled on: a slit in the neck, front and back on the fold, straight from the hip.",
+		Says:    "A loose dress that is pulled on, sleeveless unless you give it sleeves: a slit in the neck, front and back on the fold, straight from the hip.",
 		Choices: sync.OnceValue(detail.ShiftChoices),
 		ways:    map[string]func() Method{pattern.Measured: byMeasure},
 	},
 	{
 		ID: pattern.Tunic, Title: "Tunic",
-		Says:    "A half-loose sleeveless tunic to above the knee, pulled on by a slit in the neck, open in the sides below the hip.",
+		Says:    "A half-loose tunic to above the knee, sleeveless unless you give it sleeves: pulled on by a slit in the neck, open in the sides below the hip.",
 		Choices: sync.OnceValue(detail.TunicChoices),
 		ways:    map[string]func() Method{pattern.Measured: byMeasure},
 	},

@@ -58,6 +58,23 @@ func Compared(other, tape *pattern.Sheet) []Figure {
 	return out
 }
 
+// Rests names the measurements that drafts rest on without her tape: proposals,
+// in taking order, each once.
+func Rests(sheets ...*pattern.Sheet) []string {
+	var out []string
+	for _, m := range measure.All() {
+		proposed := false
+		for _, s := range sheets {
+			f, ok := s.Figure(m.ID)
+			proposed = proposed || ok && f.Proposed
+		}
+		if proposed {
+			out = append(out, m.Term)
+		}
+	}
+	return out
+}
+
 func alongOf(p pattern.PieceID, name string) reading {
 	return func(s *pattern.Sheet) (measure.Length, bool) {
 		dim, ok := s.SewnDimension(p, name)

@@ -1,6 +1,8 @@
 package linear
 
 import (
+	"strings"
+
 	"chalkfold/pattern"
 	"chalkfold/ui/lesson"
 	"chalkfold/ui/text"
@@ -35,6 +37,12 @@ func (r *room) sayMethods(other string) {
 		r.say(text.CompareBlockSays)
 	} else {
 		r.say(text.CompareSays)
+	}
+	if names := lesson.Rests(method(other), method(pattern.Measured)); len(names) > 0 {
+		for i, n := range names {
+			names[i] = r.d.Words.Pass(n)
+		}
+		r.say(text.CompareProposed, strings.Join(names, ", "))
 	}
 	for _, f := range lesson.Compared(method(other), method(pattern.Measured)) {
 		name := f.Name(r.d.Words)

@@ -104,7 +104,7 @@ func (r *room) which(t *table) string {
 	long, used := r.d.Unit().Say(onCloth(t.best.Length)), percent(t.best.Density)
 	switch {
 	case t.tried > 0:
-		return r.d.Words.Say(text.LayBest, t.best.Evaluations, long, used, hand)
+		return r.d.Words.Say(text.LayBest, text.Count(t.best.Evaluations), long, used, hand)
 	case t.shown.Kept:
 		return r.d.Words.Say(text.LayHers, long, used, hand)
 	}
@@ -168,7 +168,7 @@ func (r *room) searchLay(rest string) {
 		}
 		tries = n
 	}
-	r.say(text.HearSearches, tries)
+	r.say(text.HearSearches, text.Count(tries))
 	r.speak()
 	found, err := lay.Solve(t.shown.Problem, lay.Options{Evaluations: tries})
 	if err != nil {
@@ -182,7 +182,7 @@ func (r *room) searchLay(rest string) {
 	}
 	t.best, t.tried = found, tries
 	u := r.d.Unit()
-	r.say(text.HearSearched, tries, u.Say(onCloth(found.Length)), u.Say(onCloth(was)))
+	r.say(text.HearSearched, text.Count(tries), u.Say(onCloth(found.Length)), u.Say(onCloth(was)))
 	r.sayLay("")
 }
 

@@ -28,6 +28,12 @@ func Compare(d *desk.Desk) desk.Overlay {
 	if names := missing(d, c.tape); names != "" {
 		b.says = append(b.says, d.Tell(text.StyleNotDrawn, names))
 	}
+	if names := lesson.Rests(c.other, c.tape); len(names) > 0 {
+		for i, n := range names {
+			names[i] = d.Trade(n)
+		}
+		b.says = append(b.says, d.Tell(text.CompareProposed, strings.Join(names, ", ")))
+	}
 	rows := c.rows()
 	b.rows = func(string) []row { return rows }
 	return b

@@ -417,3 +417,13 @@ func BenchmarkCommandsView(b *testing.B) {
 		o.View(desk.Rect{Columns: 200, Rows: 56})
 	}
 }
+
+// A comparison says which of its figures are proposals; where all are taken it
+// says nothing.
+func TestACompareSaysWhatIsProposed(t *testing.T) {
+	at(t)
+	d := withSample(t, canvas.ASCII)
+	require.NotContains(t, shown(Compare(d), 100, 40), "proposals")
+	d.Change(d.Job().WithoutBody(measure.NeckBaseGirth).WithoutBody(measure.WaistToHip), "two less")
+	require.Contains(t, strings.Join(strings.Fields(shown(Compare(d), 100, 40)), " "), "It rests on proposals, not her tape, for neck base girth, waist to hips.")
+}

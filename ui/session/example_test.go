@@ -23,6 +23,6 @@ func Example() {
 	// form = 1
 	// [body]
 	// bust_girth = "37 1/2"  # over the usual bra
-	// four.chalkfold.toml:3:14: "body.bust_girth = "abc""; there is no number in it; write it like 36 1/2 or 92.5 cm
+	// four.chalkfold.toml:3:14: body.bust_girth = "abc"; there is no number in it; write it like 36 1/2 or 92.5 cm
 	// four.chalkfold.toml:4:15: "body.waist_girth = -3"; a length cannot be less than nothing; write it without the minus
 }

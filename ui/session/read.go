@@ -64,7 +64,7 @@ func (r *reader) refuse(path []string, wrong, works string) {
 	if e, ok := r.layout.find(path); ok {
 		read += " = " + r.shown(e)
 	}
-	r.faults = append(r.faults, placed{at, &measure.Refusal{Where: r.at(at), Read: measure.Quoted(read), Wrong: wrong, Works: works}})
+	r.faults = append(r.faults, placed{at, &measure.Refusal{Where: r.at(at), Read: measure.Shown(read), Wrong: wrong, Works: works}})
 }
 
 // shown is a value as it stands in the file, its first line.

@@ -145,7 +145,7 @@ func TestWhatWouldWorkWorks(t *testing.T) {
 }
 
 func TestPlacesAreCountedInCharacters(t *testing.T) {
-	require.Equal(t, []string{`four.chalkfold.toml:3:17: "client.name = ["é"]"; this is text in quotes; write it like "Learner Four"`},
+	require.Equal(t, []string{`four.chalkfold.toml:3:17: client.name = ["é"]; this is text in quotes; write it like "Learner Four"`},
 		refusals(t, "form = 1\n[client]\n  'name'    =   [\"é\"]\n"))
 	require.Contains(t, refusals(t, "\xef\xbb\xbfunit = 3\n")[0], ":1:8:")
 	require.Contains(t, refusals(t, "form = 1\r\nbody.bust_girth = 'x'\r\n")[0], ":2:19:")

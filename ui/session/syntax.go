@@ -61,7 +61,7 @@ func (s source) syntax(err error) (int, *measure.Refusal) {
 		at++
 	}
 	line := strings.TrimSpace(string(s.text[start:lineEnd(s.text, at)]))
-	fault := &measure.Refusal{Where: s.at(at), Read: measure.Quoted(line), Wrong: "this line is not written as TOML", Works: lineWorks}
+	fault := &measure.Refusal{Where: s.at(at), Read: measure.Shown(line), Wrong: "this line is not written as TOML", Works: lineWorks}
 	for _, c := range complaints {
 		if strings.Contains(p.Message, c.part) {
 			fault.Wrong, fault.Works = c.wrong, c.works

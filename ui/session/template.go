@@ -27,6 +27,19 @@ func Template(garment, method string, u measure.Unit) []byte {
 			line(m)
 		}
 	}
+	more := choicesNeed(garment, method)
+	if len(more) > 0 {
+		b.WriteString("# some choices read more:\n")
+		for _, c := range more {
+			fmt.Fprintf(&b, "#   %s: %s\n", c.when, strings.Join(c.reads, ", "))
+		}
+		for _, m := range measure.All() {
+			if slices.ContainsFunc(more, func(c choiceNeeds) bool { return slices.Contains(c.reads, string(m.ID)) }) {
+				needs = append(needs, m.ID)
+				line(m)
+			}
+		}
+	}
 	b.WriteString("# better with:\n")
 	for _, m := range measure.All() {
 		if !slices.Contains(needs, m.ID) && (slices.Contains(m.NeededFor, garment) || slices.Contains(m.UsefulFor, garment)) {
@@ -35,6 +48,51 @@ func Template(garment, method string, u measure.Unit) []byte {
 	}
 	fmt.Fprintf(&b, "\n[style]\ngarment = %q\nmethod = %q\n", garment, method)
 	return []byte(b.String())
+}
+
+// choiceNeeds is what a choice reads beside what the plain garment does.
+type choiceNeeds struct {
+	when  string // sleeve = "short", "long"
+	reads []string
+}
+
+// choicesNeed are the choices of a garment that read more of her tape, in the
+// order of forms; options that read the same stand together.
+func choicesNeed(garment, method string) []choiceNeeds {
+	plain := pattern.Style{}.With("garment", pattern.PickValue(garment)).With(pattern.Method, pattern.PickValue(method))
+	usual := workroom.NeedsOf(plain)
+	var out []choiceNeeds
+	for _, c := range workroom.Choices(garment) {
+		if c.ID == "garment" || c.ID == pattern.Method {
+			continue
+		}
+		values := map[string]pattern.Value{}
+		var names []string
+		add := func(name string, v pattern.Value) { values[name], names = v, append(names, name) }
+		for _, o := range c.Options {
+			add(fmt.Sprintf("%q", o.Value), pattern.PickValue(o.Value))
+		}
+		if c.Kind == pattern.KindSwitch {
+			add("true", pattern.SwitchValue(true))
+		}
+		first := len(out)
+		for _, name := range names {
+			var reads []string
+			for _, id := range workroom.NeedsOf(plain.With(c.ID, values[name])) {
+				if !slices.Contains(usual, id) {
+					reads = append(reads, string(id))
+				}
+			}
+			switch at := slices.IndexFunc(out[first:], func(x choiceNeeds) bool { return slices.Equal(x.reads, reads) }); {
+			case len(reads) == 0:
+			case at >= 0:
+				out[first+at].when += ", " + name
+			default:
+				out = append(out, choiceNeeds{string(c.ID) + " = " + name, reads})
+			}
+		}
+	}
+	return out
 }
 
 // InUnit is the job in another unit of writing. Changes noted at fittings

@@ -9,6 +9,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/workroom"
+	"chalkfold/ui/lesson"
 	"chalkfold/ui/session"
 )
 
@@ -198,7 +199,11 @@ func compareDocument(a, b side, u measure.Unit) object {
 		key string
 		side
 	}{{"first", a}, {"second", b}} {
-		doc.add(x.key, object{{"name", x.name}, {"client", x.sheet.Job.Client.Name}, {"method", x.sheet.Method}, {"complete", x.sheet.Complete}})
+		proposed := list{}
+		for _, f := range x.sheet.Proposed() {
+			proposed = append(proposed, string(f.ID))
+		}
+		doc.add(x.key, object{{"name", x.name}, {"client", x.sheet.Job.Client.Name}, {"method", x.sheet.Method}, {"complete", x.sheet.Complete}, {"proposed", proposed}})
 	}
 	all := list{}
 	for _, d := range differences(a.sheet, b.sheet) {
@@ -230,6 +235,14 @@ func compareText(a, b side, u measure.Unit) string {
 	var p page
 	p.line("First:  ", plain(a.name), ", ", heading(a.sheet))
 	p.line("Second: ", plain(b.name), ", ", heading(b.sheet))
+	for _, x := range []struct {
+		which string
+		sheet *pattern.Sheet
+	}{{"The first", a.sheet}, {"The second", b.sheet}} {
+		if names := lesson.Rests(x.sheet); len(names) > 0 {
+			p.para("", fmt.Sprintf("%s rests on proposals, not on her tape, for %s.", x.which, strings.Join(names, ", ")))
+		}
+	}
 	p.line()
 	all := differences(a.sheet, b.sheet)
 	if len(all) == 0 {

@@ -294,7 +294,7 @@ func (v *countValue) String() string {
 }
 func (v *countValue) Type() string { return "n" }
 func (v *countValue) Set(text string) error {
-	n, err := strconv.ParseInt(text, 10, 64)
+	n, err := strconv.ParseInt(strings.ReplaceAll(text, ",", ""), 10, 64)
 	if err != nil || n < 0 || n > mostEvaluations {
 		return &measure.Refusal{Read: measure.Quoted(text), Wrong: "that is no count of evaluations", Works: "write a whole number from 0, like 3000000"}
 	}

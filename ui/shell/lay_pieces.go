@@ -10,6 +10,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern/lay"
 	"chalkfold/ui/files"
+	"chalkfold/ui/text"
 )
 
 // outlinesLimit is the size of a file of outlines that is read.
@@ -97,7 +98,7 @@ func piecesLaid(p lay.Problem, l lay.Lay, file string, u measure.Unit) string {
 		title = file
 	}
 	out.line(plain(title), ": ", fmt.Sprint(p.Pieces()), " pieces on cloth ", u.Say(mmOf(p.Cloth.Width)), " wide")
-	out.line("Length ", u.Say(mmOf(l.Length)), ", ", number{l.Density, 2}.String(), " per cent used, ", fmt.Sprint(l.Evaluations), " evaluations")
+	out.line("Length ", u.Say(mmOf(l.Length)), ", ", number{l.Density, 2}.String(), " per cent used, ", text.Count(l.Evaluations), " evaluations")
 	if l.First {
 		out.line("This is a first lay.")
 	}

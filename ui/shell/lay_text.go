@@ -8,6 +8,7 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern/laid"
 	"chalkfold/pattern/lay"
+	"chalkfold/ui/text"
 )
 
 // mmOf is steps of a lay as a length.
@@ -105,8 +106,8 @@ func (l *laying) searched(p *page, found lay.Lay) {
 	if found.First {
 		p.para("", "This is a first lay: the search found none that is shorter.")
 	}
-	p.para("", fmt.Sprintf("%s per cent of the cloth is used. Searched for %d evaluations; the same count, %d, lays the same again.",
-		number{found.Density, 1}, found.Evaluations, l.search.Evaluations))
+	p.para("", fmt.Sprintf("%s per cent of the cloth is used. Searched for %s evaluations; the same count, %s, lays the same again.",
+		number{found.Density, 1}, text.Count(found.Evaluations), text.Count(l.search.Evaluations)))
 }
 
 func (l *laying) widthTable(p *page, widths []laid.Width) {

@@ -255,7 +255,10 @@ func (b *bench) bare(s view.Scene, cols int) []string {
 	}
 	words := b.d.Tell(text.MeasureEmpty)
 	if !b.d.Empty() && s.Sheet != nil {
-		words = b.d.Tell(text.StyleNotDrawn, waits(b.d, s.Sheet))
+		words = refused(b.d, s.Sheet)
+		if wait := waits(b.d, s.Sheet); wait != "" || words == "" {
+			words = b.d.Tell(text.StyleNotDrawn, wait)
+		}
 	}
 	var out []string
 	for _, l := range desk.Wrap(words, max(cols-4, 1)) {

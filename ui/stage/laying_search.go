@@ -100,7 +100,7 @@ func (s *Lay) found(f foundLay) desk.Ask {
 		return s.slice()
 	}
 	s.stop = nil
-	return desk.Ask{Say: s.d.Tell(text.LayDone, s.d.Unit().Say(stepsLong(s.best.Length)), s.reached)}
+	return desk.Ask{Say: s.d.Tell(text.LayDone, s.d.Unit().Say(stepsLong(s.best.Length)), text.Count(s.reached))}
 }
 
 // busy says that something is searched for that Esc stops.

@@ -66,7 +66,7 @@ func TestTheSearchGoesOnInSlicesAndEnds(t *testing.T) {
 		verified(t, s)
 	}
 	require.Equal(t, 2, rounds)
-	require.Contains(t, ask.Say, "after 300000 evaluations")
+	require.Contains(t, ask.Say, "after 300,000 evaluations")
 	require.Less(t, s.best.Length, first)
 	require.Contains(t, u.screen(), "Best of ")
 	require.NotContains(t, u.screen(), "Searching")

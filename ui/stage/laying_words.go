@@ -88,7 +88,7 @@ func (s *Lay) says() string {
 	case fromSession:
 		return d.Tell(text.LayHers, long, used, hand)
 	case fromSearch:
-		return d.Tell(text.LayBest, s.best.Evaluations, long, used, hand)
+		return d.Tell(text.LayBest, text.Count(s.best.Evaluations), long, used, hand)
 	case fromHand:
 		return d.Tell(text.LayByHand, long, used, hand)
 	}

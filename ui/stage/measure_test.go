@@ -1,6 +1,7 @@
 package stage
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -221,5 +222,47 @@ func TestAListCanBePasted(t *testing.T) {
 		head, value, named := pasted(line)
 		require.Equal(t, want, [2]string{head, value}, line)
 		require.Equal(t, head != "" || strings.Contains(line, "\t"), named, line)
+	}
+}
+
+// A whole table of measures, as a file, a letter or a sheet of columns has it,
+// goes in at once and is one change.
+func TestAWholeTableCanBePasted(t *testing.T) {
+	all := measure.All()
+	length := func(i int) measure.Length { return measure.Length(200 + 7*i) }
+	value := func(i int) string { return measure.Cm.Exact(length(i)) + " cm" }
+	forms := map[string]func(i int, x measure.Measurement) string{
+		"columns": func(i int, x measure.Measurement) string { return x.Term + "\t" + value(i) },
+		"numbered": func(i int, x measure.Measurement) string {
+			return fmt.Sprintf("%d\t%s\t%s\tby tape", i+1, x.Term, value(i))
+		},
+		"file": func(i int, x measure.Measurement) string {
+			return fmt.Sprintf("%s = %q   # %s", x.ID, value(i), x.Plain)
+		},
+		"letter": func(i int, x measure.Measurement) string {
+			return "- " + x.Plain + ": " + strings.Replace(value(i), ".", ",", 1)
+		},
+		"commas": func(i int, x measure.Measurement) string { return fmt.Sprintf("%q,%q,%q", x.Term, value(i), "hers") },
+		"halves": func(i int, x measure.Measurement) string { return capital(x.Term) + ";" + value(i) + ";hers" },
+	}
+	for form, line := range forms {
+		for _, end := range []string{"\n", "\r\n"} {
+			u, m := measuring(t)
+			before := u.d.Job()
+			table := "Measure\tValue" + end + "[body]" + end + "# height = \"\"" + end + "Notes\t" + end
+			for i, x := range all {
+				table += line(i, x) + end
+			}
+			ask := u.take(m.Type(desk.Key{Paste: true, Runes: []rune(table)}))
+			require.Equal(t, fmt.Sprintf("Pasted: %d values.", len(all)), ask.Says, "%s: %s", form, ask.Say)
+			require.False(t, ask.Warn, "%s: %s", form, ask.Say)
+			for i, x := range all {
+				l, ok := u.d.Job().Body.Get(x.ID)
+				require.True(t, ok)
+				require.InDelta(t, length(i).MM(), l.MM(), 1e-6, "%s: %s", form, x.ID)
+			}
+			u.d.Undo()
+			require.Equal(t, before, u.d.Job(), "one change")
+		}
 	}
 }

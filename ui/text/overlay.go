@@ -41,6 +41,7 @@ const (
 	CompareRoom      ID = "Room more than the body"
 	CompareSays      ID = "The same body by both methods, as sewn. Thumb goes by few measures and the rules of the trade; measured follows her tape."
 	CompareBlockSays ID = "The same body by both methods, as sewn. The direct block counts each line from its own length; measured gives front and back a quarter each."
+	CompareProposed  ID = "It rests on proposals, not her tape, for {1}."
 	CompareDepth     ID = "Armhole depth"
 	CompareNeckRing  ID = "Neck"
 	CompareArmRing   ID = "Armhole"

@@ -6,7 +6,7 @@ const (
 	ProjectorOf     ID = "of {1}"
 	ProjectorStep   ID = "step {1}"
 	ProjectorPart   ID = "part {1} of {2}"
-	ProjectorNobody ID = "Nobody is on the table yet. Enter draws the sample client; F9 goes back, to open a client or take a measure."
+	ProjectorNobody ID = "Nobody is on the table yet. Enter draws the sample client, F9 goes back."
 	ProjectorSample ID = "The sample client is on the table."
 	ProjectorNone   ID = "Nothing to draw yet."
 	ProjectorDone   ID = "All pieces are drawn."
