@@ -33,7 +33,8 @@ func Settings(d *desk.Desk) desk.Overlay {
 		b.says = []string{d.Tell(text.SettingKept, files.Shown(filepath.Join(d.Settings.Config, settings.File)))}
 	}
 	b.tail = func(r desk.Rect) []string {
-		b.renew() // what the root has changed shows
+		b.renew()                      // what the root has changed shows
+		r.Rows = min(r.Rows, cardRows) // the rows come first
 		return card(d, r)
 	}
 	return b
@@ -52,6 +53,9 @@ func set(d *desk.Desk, change func(s *desk.Settings)) desk.Ask {
 	change(&s)
 	return desk.Ask{Set: &s}
 }
+
+// cardRows are the rows of the test card with its words.
+const cardRows = 9
 
 // aspectStep is by how much the height of a cell to its width is set.
 const aspectStep = 0.05

@@ -42,8 +42,12 @@ func TestGlyphsByTheTerminal(t *testing.T) {
 		env  Env
 		want bool
 	}{
-		{envOf("LANG", "en_GB.UTF-8"), false}, {envOf("LANG", "ja_JP.UTF-8"), true}, {envOf("LC_ALL", "zh_CN.UTF-8"), true}, {envOf("LC_CTYPE", "ko_KR.UTF-8"), true},
-		{envOf("LANG", "ja_JP.UTF-8", "RUNEWIDTH_EASTASIAN", "0"), false}, {envOf("RUNEWIDTH_EASTASIAN", "1"), true},
+		{envOf("LANG", "en_GB.UTF-8"), false},
+		{envOf("LANG", "ja_JP.UTF-8"), true},
+		{envOf("LC_ALL", "zh_CN.UTF-8"), true},
+		{envOf("LC_CTYPE", "ko_KR.UTF-8"), true},
+		{envOf("LANG", "ja_JP.UTF-8", "RUNEWIDTH_EASTASIAN", "0"), false},
+		{envOf("RUNEWIDTH_EASTASIAN", "1"), true},
 	} {
 		require.Equal(t, tc.want, strict(tc.env))
 	}

@@ -88,6 +88,9 @@ func (s *Lay) says() string {
 	case fromSession:
 		return d.Tell(text.LayHers, long, used, hand)
 	case fromSearch:
+		if s.best.Evaluations == 0 { // stopped before anything shorter was tried
+			break
+		}
 		return d.Tell(text.LayBest, text.Count(s.best.Evaluations), long, used, hand)
 	case fromHand:
 		return d.Tell(text.LayByHand, long, used, hand)

@@ -266,3 +266,12 @@ func TestAWholeTableCanBePasted(t *testing.T) {
 		}
 	}
 }
+
+// A long value and what is said of it are two words.
+func TestALongValueIsKeptApart(t *testing.T) {
+	u, _ := measuring(t)
+	u.do("clear")
+	u.types("Anna Example")
+	u.do("field-down")
+	require.Contains(t, u.screen(), "Anna Examp ! not read")
+}

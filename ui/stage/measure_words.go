@@ -3,6 +3,8 @@ package stage
 import (
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
+
 	"chalkfold/measure"
 	"chalkfold/ui/desk"
 	"chalkfold/ui/keys"
@@ -94,7 +96,11 @@ func (m *Measure) line(i, cols int) string {
 	if r.pick && here && m.form.typing {
 		shown = d.Paint(theme.Selected, d.Plain(value)) + strings.Repeat(" ", max(wide-len(value), 0))
 	}
-	return title + shown + m.echo(r, here)
+	echo := m.echo(r, here)
+	if echo != "" && ansi.StringWidth(value) >= wide {
+		shown += " " // a long value and what is said of it are two words
+	}
+	return title + shown + echo
 }
 
 // echo says what the value of a row amounts to.
