@@ -75,7 +75,11 @@ func (g *guide) liningMade(until string) string {
 	darts := false
 	for i := range g.lined {
 		p := &g.lined[i]
-		names = append(names, strings.ToLower(strings.TrimSuffix(p.Title, ", lining")))
+		name := strings.ToLower(strings.TrimSuffix(p.Title, ", lining"))
+		if head, part, ok := strings.Cut(name, ", "); ok {
+			name = head + " (" + part + ")"
+		}
+		names = append(names, name)
 		darts = darts || len(p.Darts) > 0
 	}
 	text := "Of the lining: " + strings.Join(names, ", ") + ". Allowances as on the pieces; sew a thread outside the stitching line, so that it is a little wider than the garment. "
@@ -177,7 +181,11 @@ func (g *guide) lining(_ []seam) []pdf.Item {
 	default:
 		text = g.liningMade("sides, the sleeves set in") + "Right sides together, sew it to the neck with whatever is put on there; grade, clip and understitch. Tack it to the allowances of the armholes. "
 	}
-	text += "Wrong sides together, tack it at the side seams and fell it by hand to the tape of a zip. "
+	text += "Wrong sides together, tack it at the side seams"
+	if g.sheet.Length("zip_length") > 0 {
+		text += " and fell it by hand to the tape of the zip"
+	}
+	text += ". "
 	if s := g.liningSleeve(); s != nil {
 		text += "Fell the sleeve's lining to the inside of its hem, 1/2 in (12 mm) above the edge, with a little fold to move in. "
 	}

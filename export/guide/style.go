@@ -21,6 +21,23 @@ func ofPlacket(_ *guide, s seam) bool {
 	return s.a.Piece == pattern.Placket || s.b.Piece == pattern.Placket
 }
 
+// slashed says that a placket is cut into the front and into nothing else: it
+// is made while the front lies flat. One that runs through a waist seam or to
+// the hem is made when these are sewn.
+func slashed(g *guide) bool {
+	return g.along(pattern.Front, "placket_foot") > 0
+}
+
+// openFront sews the bands to a front that is open through its waist seam or
+// to the hem.
+func (g *guide) openFront(list []seam) []pdf.Item {
+	long := g.say(g.along(pattern.Placket, "placket"))
+	if g.along(pattern.SkirtFront, "placket_foot") > 0 {
+		return []pdf.Item{g.drawnAt(list, "Placket.", fmt.Sprintf("Right sides together sew a band to either side of the opening, %s long, on the stitching line beside the centre, over the waist seam; stop just at its foot in the skirt. Slash the skirt down the fold and into both corners of the foot. Fold the bands down their middle, turn them in and sew the inner edge to the seam. Lap the right one over the left and sew both ends across the foot, its little triangle with them.", long))}
+	}
+	return []pdf.Item{g.drawnAt(list, "Placket.", fmt.Sprintf("Turn the hem up for the width of a hand beside the front edges first. Right sides together sew a band to each front edge, %s long, over the waist seam where there is one; its lower end, turned in, comes level with the hem. Fold the bands down their middle, turn them in and sew the inner edge to the seam. The right one laps over the left.", long))}
+}
+
 func (g *guide) placket(list []seam) []pdf.Item {
 	return []pdf.Item{g.drawnAt(list, "Placket.", fmt.Sprintf("Right sides together sew a band to either side of the opening, %s long, on the stitching line beside the fold; stop just at its foot. Slash the front down the fold and into both corners of the foot. Fold the bands down their middle, turn them in and sew the inner edge to the seam. Lap the right one over the left and sew both ends across the foot, its little triangle with them.",
 		g.say(g.along(pattern.Placket, "placket"))))}

@@ -58,7 +58,7 @@ func Walking(k pattern.Known) (rule.Walk, bool) {
 	w.Leg, w.Hem = w.Leg+heel, w.Hem+heel
 	hip := rule.HipWidth(k).Result()
 	w.HipGirth = 4 * hip
-	w.HemGirth = 4 * (hip - HemNarrower(k))
+	w.HemGirth = 4 * (hip - HemNarrower(k) + PanelFlare(k))
 	w.HipAbove = length - rule.BackHip(k).Result()
 	w.ZipAbove = length - ZipEnd(k).Result()
 	if Closure(k) != ZipBehind {
@@ -73,7 +73,7 @@ func Walking(k pattern.Known) (rule.Walk, bool) {
 var openingChoices = []pattern.Choice{{
 	ID: "slit_height", Title: "Hem opening", Says: "How high the hem stays open above its finished edge, to walk.",
 	Group: "Opening", Kind: pattern.KindLength,
-	After: []pattern.ChoiceID{"length", "ease_hip", "hem_peg", "back_neck_depth", "skirt_line", "hem_flare", "hem_opening", "closure", "back_neckline", "funnel_rise"},
+	After: []pattern.ChoiceID{"length", "ease_hip", "hem_peg", "back_neck_depth", "skirt_line", "hem_flare", "hem_opening", "closure", "back_neckline", "funnel_rise", "panel_seam", "panel_flare"},
 	Default: func(k pattern.Known) pattern.Default {
 		d := pattern.Default{Value: pattern.LengthValue(usualOpening), Because: measure.Tell("The usual height; her height and floor length would tell what she needs.")}
 		if k.Method == pattern.Thumb {

@@ -89,4 +89,4 @@ var closureChoices = []pattern.Choice{{
 		{Value: PlacketFront, Title: "Placket in front", Says: "Buttoned down the front, from the neck to above the hip or less."},
 		{Value: NoClosure, Title: "None", Says: "Pulled on; only where neck and waist pass head and bust."},
 	},
-}, placketLength}
+}, placketTo, placketLength}

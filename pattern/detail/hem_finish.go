@@ -20,12 +20,12 @@ func HemFinish(k pattern.Known) string { return picked(k, "hem_finish", TurnedHe
 // practice, no source).
 var hemAllowance = pattern.Choice{
 	ID: "hem_allowance", Title: "Hem", Says: "Cloth turned up at the hem.", Group: "Allowances", Kind: pattern.KindLength,
-	After: []pattern.ChoiceID{"skirt_line", "hem_finish"},
+	After: []pattern.ChoiceID{"skirt_line", "hem_finish", "panel_seam", "panel_flare"},
 	Default: func(k pattern.Known) pattern.Default {
 		switch {
 		case HemFinish(k) == FacedHem:
 			return pattern.Default{Value: pattern.LengthValue(rule.In(0.375)), Because: measure.Tell("The hem is seamed to its facing and not turned up.")}
-		case !Widens(k):
+		case !Widens(k) && PanelFlare(k) <= 0:
 			return usualLength(2.5)
 		case SkirtLine(k) == FlaredSkirt:
 			return pattern.Default{Value: pattern.LengthValue(rule.In(1)), Because: measure.Tell("The hem of a flared skirt is curved all round: more than {1 in} cannot be eased in.")}

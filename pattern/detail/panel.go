@@ -134,4 +134,51 @@ var panelChoices = []pattern.Choice{{
 		{Value: ShoulderPanel, Title: "From the shoulder", Says: "From the middle of the shoulder over the bust to the hem."},
 		{Value: ArmholePanel, Title: "From the armhole", Says: "From the armhole over the bust to the hem."},
 	},
-}}
+}, length("panel_flare", "Hem", "Panels flared by", "How much the panels overlap at the hem, at each panel seam: so much it is wider there.", 0, 0, 1.5, pattern.Measured)}
+
+// PanelFlare is how much the two panels of a seam overlap at the hem.
+func PanelFlare(k pattern.Known) measure.Length {
+	if !HasPanels(k) {
+		return 0
+	}
+	return k.Length("panel_flare")
+}
+
+// Flared is a panel seam and the hems beside it where the panels overlap below
+// the hip line: both edges of the seam from there down, the centre panel's hem
+// from the seam to the centre and the side panel's from the side to the seam.
+type Flared struct {
+	Centre, Side       geom.Path
+	HemCentre, HemSide geom.Path
+}
+
+// FlarePanels lets the panels overlap by so much at a hem, which runs from the
+// side to the centre and is parted where the seam meets it. Each edge is as
+// long as the seam was, so that the hem hangs level, and the hem runs square
+// out of it.
+func FlarePanels(hip geom.Point, hemSide, hemCentre geom.Path, overlap measure.Length) Flared {
+	foot := hemCentre.Start()
+	long, half := foot.Y-hip.Y, overlap.MM()/2
+	down := math.Sqrt(float64(long*long) - float64(half*half))
+	edge := func(x float64) geom.Path {
+		end := geom.Point{X: hip.X + x, Y: hip.Y + down}
+		way := hip.To(end).Unit()
+		return geom.Path{geom.Curve(hip, geom.Point{X: hip.X, Y: hip.Y + float64(panelHandle*long)}, end.Add(way.Scale(-panelHandle*long)), end)}
+	}
+	f := Flared{Centre: edge(half), Side: edge(-half)}
+	f.HemCentre = squareHem(f.Centre, hemCentre, true)
+	f.HemSide = squareHem(f.Side, hemSide.Reverse(), false).Reverse()
+	return f
+}
+
+// squareHem begins a hem at the end of a seam, square to it, and runs into the
+// hem as it was, which begins beside it.
+func squareHem(seam, hem geom.Path, inwards bool) geom.Path {
+	start, out := seam.End(), seam.EndTangent().Left()
+	if inwards {
+		out = seam.EndTangent().Right()
+	}
+	_, rest := hem.Split(math.Min(2*inch, hem.Length()/2))
+	third := start.Dist(rest.Start()) / 3
+	return geom.Path{geom.Curve(start, start.Add(out.Scale(third)), rest.Start().Add(rest.StartTangent().Scale(-third)), rest.Start())}.Then(rest)
+}

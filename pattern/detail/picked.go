@@ -23,6 +23,7 @@ var drawable = map[pattern.ChoiceID][]string{
 	"skirt_line":    {PeggedSkirt, StraightSkirt, ALineSkirt, FlaredSkirt},
 	"hem_opening":   {NoOpening, SlitOpening, VentOpening, KickPleat, InvertedPleat, SideSlits},
 	"closure":       {ZipBehind, ZipSide, PlacketFront, NoClosure},
+	"placket_to":    {PlacketNeeded, PlacketHip, PlacketHem},
 	"hem_finish":    {TurnedHem, FacedHem},
 	"waist_finish":  {FacedWaist, BandedWaist},
 	"facing":        {SeparateFacings, AllInOneFacing, BiasFacing},

@@ -5,6 +5,7 @@ import (
 	"chalkfold/pattern"
 	"chalkfold/pattern/bench"
 	"chalkfold/pattern/detail"
+	"chalkfold/pattern/geom"
 )
 
 // hemFacingStep tells the facing of the hem; its pieces are traced from the
@@ -70,7 +71,7 @@ func (c cutter) hemFacings(pieces []pattern.Piece) []pattern.Piece {
 			}
 			up, down := after.Stitch.Part(0, deep), before.Stitch.Part(before.Stitch.Length()-deep, before.Stitch.Length())
 			top := hem.Stitch.Offset(-deep, bench.OffsetTolerance).Reverse()
-			top[0].A, top[len(top)-1].D = up.End(), down.Start()
+			top = between(top, up.End(), down.Start())
 			f := closed(p.ID+"_hem_facing", p.Title+" hem facing", p.Cut, []bench.Side{
 				{Name: "hem", Stitch: hem.Stitch, Allowance: hem.Allowance, SewnTo: pattern.EdgeRef{Piece: p.ID, Edge: "hem"}, Role: pattern.RoleStitch},
 				{Name: after.Name, Stitch: up, Allowance: after.Allowance, Role: after.Role},
@@ -84,4 +85,17 @@ func (c cutter) hemFacings(pieces []pattern.Piece) []pattern.Piece {
 		}
 	}
 	return out
+}
+
+// between ends a parallel of a hem at two points that lie a hair off its ends.
+// What of it is shorter than that hair goes, or it would turn back there.
+func between(p geom.Path, from, to geom.Point) geom.Path {
+	hair := max(p.Start().Dist(from), p.End().Dist(to), 0.5)
+	for len(p) > 1 && p[len(p)-1].A.Dist(to) < 2*hair {
+		p = p[:len(p)-1]
+	}
+	for len(p) > 1 && p[0].D.Dist(from) < 2*hair {
+		p = p[1:]
+	}
+	return startingAt(endingAt(p, to), from)
 }

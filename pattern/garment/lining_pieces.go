@@ -82,9 +82,9 @@ func (c cutter) liningSides(p *pattern.Piece) []bench.Side {
 		s := bench.Side{Name: e.Name, Stitch: e.Stitch, Allowance: e.Allowance, Corner: e.Corner, SewnTo: c.liningTo(p, e), Role: e.Role}
 		last := len(sides) - 1
 		switch {
-		case e.Name == "placket" || e.Name == "placket_foot" || e.Name == "neck_opening":
-			s.Cut = e.Cut
-		case e.Name == "neck" && last >= 0 && len(sides[last].Cut) > 0:
+		case e.Name == "placket_foot" || e.Name == "neck_opening" || e.Name == "placket" && last >= 0 && sides[last].Name == "placket_foot":
+			s.Cut = e.Cut // slashed
+		case e.Name == "neck" && last >= 0 && len(sides[last].Cut) > 0 && sides[last].Name != "placket_foot":
 			s.Cut = e.Cut // begins where the slash ends
 		case e.Name == "neck" && full, e.Name == "armhole" && full && !setIn(c.s.Known):
 			s.Allowance = max(0, e.Allowance-detail.Favour(c.s.Known))
@@ -148,13 +148,7 @@ func hemHigher(sides []bench.Side, by measure.Length) []bench.Side {
 		line := hem.Stitch.Offset(-deep, bench.OffsetTolerance)
 		before.Stitch, _ = before.Stitch.Split(long - deep)
 		_, after.Stitch = after.Stitch.Split(deep)
-		line[0].A, line[len(line)-1].D = before.Stitch.End(), after.Stitch.Start()
-		for _, j := range []int{0, len(line) - 1} {
-			if s := line[j]; !s.Curved {
-				line[j] = geom.Straight(s.A, s.D)
-			}
-		}
-		hem.Stitch = line
+		hem.Stitch = between(line, before.Stitch.End(), after.Stitch.Start())
 	}
 	return sides
 }

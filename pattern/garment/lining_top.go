@@ -58,7 +58,9 @@ func fromFacing(line geom.Path, ends string, sides []bench.Side) []bench.Side {
 			slash[1].Cut = geom.Lines(slash[1].Cut.Start(), geom.Point{X: slash[1].Cut.Start().X, Y: line.Start().Y})
 		}
 	} else {
-		slash = nil
+		if slash = nil; last.Name == "placket" {
+			line = besideCentre(line) // open all along
+		}
 		last.Stitch, _ = splitAt(last.Stitch, line.Start())
 		last.Stitch = endingAt(last.Stitch, line.Start())
 		last.Corner = pattern.Mitre

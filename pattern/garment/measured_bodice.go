@@ -34,7 +34,7 @@ func (c cutter) atWaist(front, back bool) []pattern.Piece {
 // frontCut is how the front is cut: on the fold, unless a seam runs down its
 // centre.
 func frontCut(k pattern.Known) pattern.CutKind {
-	if detail.HasFrontSeam(k) {
+	if detail.HasFrontSeam(k) || detail.PlacketToHem(k) {
 		return pattern.Pair
 	}
 	return pattern.OnFold
@@ -44,6 +44,9 @@ func frontCut(k pattern.Known) pattern.CutKind {
 // a seam with a dart in it where the bust dart lies there.
 func (c cutter) frontCentre(foot geom.Point) []bench.Side {
 	_, top, corner := c.necks(theFront, c.line("front.neck"), 0, "")
+	if c.openThrough() {
+		return []bench.Side{alongPlacket(foot, top)}
+	}
 	up := geom.Lines(foot, top)
 	if !detail.HasFrontSeam(c.s.Known) {
 		return []bench.Side{{Name: "fold", Stitch: up, Corner: corner, Role: pattern.RoleFold}}
@@ -120,8 +123,12 @@ func (c cutter) seamDarts(p *pattern.Piece, w detail.Waistline, bust bool) {
 
 func (c cutter) bodiceFront() pattern.Piece {
 	w := c.waistline(theFront, bodiceWaist)
+	cut := frontCut(c.s.Known)
+	if c.openThrough() {
+		w.Parts[0], cut = besideCentre(w.Parts[0]), pattern.Pair
+	}
 	sides := append(c.frontSides(pattern.Mitre), c.waistSides(w, pattern.SkirtFront, true)...)
-	p := closed(pattern.Front, "Bodice, front", frontCut(c.s.Known), append(sides, c.frontCentre(w.Parts[0].Start())...))
+	p := closed(pattern.Front, "Bodice, front", cut, append(sides, c.frontCentre(w.Parts[0].Start())...))
 	c.frontDart(&p)
 	c.bodiceMarks(&p, theFront, 1)
 	c.seamDarts(&p, w, dartAtWaist(c.s.Known))
@@ -199,6 +206,9 @@ func (c cutter) skirt(h half) pattern.Piece {
 func (c cutter) skirtOf(h half, n skirtNames) pattern.Piece {
 	k := c.s.Known
 	w := c.skirtWaistline(h)
+	if !h.back && c.openThrough() {
+		w.Parts[0] = besideCentre(w.Parts[0])
+	}
 	sides := append(c.waistSides(w, n.sewnTo, false), c.openSides(h, bench.Side{
 		Name: "side", Stitch: c.line(h.id("skirt_side")), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored,
 		SewnTo: pattern.EdgeRef{Piece: n.other, Edge: "side"}, Role: pattern.RoleStitch,
@@ -207,7 +217,7 @@ func (c cutter) skirtOf(h half, n skirtNames) pattern.Piece {
 	cut := pattern.OnFold
 	if h.back {
 		below := geom.Lines(hem.End(), w.Parts[0].Start())
-		if k.Garment == pattern.Dress {
+		if k.Garment != pattern.Skirt {
 			below, _ = c.backCentre()
 		}
 		sides = append(sides, c.centreSides(hem, below)...)
@@ -215,11 +225,11 @@ func (c cutter) skirtOf(h half, n skirtNames) pattern.Piece {
 			cut = pattern.Pair
 		}
 	} else {
-		sides = append(
-			sides,
-			bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch},
-			bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), w.Parts[0].Start()), Role: pattern.RoleFold},
-		)
+		if detail.PlacketToHem(k) {
+			hem, cut = besideCentre(hem.Reverse()).Reverse(), pattern.Pair
+		}
+		sides = append(sides, bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch})
+		sides = append(sides, c.skirtFrontCentre(hem, w)...)
 	}
 	p := closed(n.id, n.title, cut, sides)
 	c.skirtMarks(&p, h, n.marks)

@@ -23,7 +23,7 @@ func facingSteps(h half) []bench.Step {
 				s := closedShoulder(p, h)
 				room := facingRoom(p, h, s)
 				chosen := measure.Of("chosen width", p.K.Length("facing_neck_width"))
-				w := p.Sum(neckFacingWidth(p.K, room))
+				w := p.Sum(neckFacingWidth(p.K, min(room, otherRoom(p, h, room))))
 				if !detail.HasSleeve(p.K) {
 					p.Slip(chosen, "That is more than half of this shoulder: the facings would lie double.")
 					p.Slip(measure.Drawn("shoulder", room), "That is the whole shoulder: the armhole facing needs the other half.")
@@ -52,7 +52,8 @@ func facingSteps(h half) []bench.Step {
 			Uses:    h.uses("armhole", "underarm", "waist", "neck_point", "shoulder_end", "neck_base", "bone_end"),
 			Draw: func(p *bench.Pen) {
 				s := outerShoulder(p, h)
-				w := armholeFacingWidth(p.K, facingRoom(p, h, closedShoulder(p, h)))
+				room := facingRoom(p, h, closedShoulder(p, h))
+				w := armholeFacingWidth(p.K, room, min(room, otherRoom(p, h, room)))
 				p.Sum(measure.Of("width", w))
 				p.Do("Trace the armhole and rule a line beside it, {} inside all along, from the shoulder to the side.", w)
 				u := under(p.Has, p.At, h)
@@ -78,6 +79,21 @@ func facingRoom(p *bench.Pen, h half, s detail.Shoulder) measure.Length {
 	return min(s.Left(), detail.Strap(neck, arm))
 }
 
+// otherRoom is the room of the other half, where that is drawn: front and back
+// facing are sewn to each other at the shoulder.
+func otherRoom(p *bench.Pen, h half, own measure.Length) measure.Length {
+	o := theBack
+	if h.back {
+		o = theFront
+	}
+	for _, name := range o.uses("neck", "armhole", "neck_point", "shoulder_end", "neck_base", "bone_end") {
+		if !p.Has(name) {
+			return own
+		}
+	}
+	return facingRoom(p, o, closedShoulder(p, o))
+}
+
 // neckFacingWidth is the width of a neck facing at the shoulder: no more than
 // half of it, or where a sleeve begins at its end, clear of that seam.
 func neckFacingWidth(k pattern.Known, room measure.Length) measure.Working {
@@ -88,12 +104,14 @@ func neckFacingWidth(k pattern.Known, room measure.Length) measure.Working {
 	return measure.Least(chosen, measure.Drawn("shoulder", room).Over(2).Down(rule.Eighth))
 }
 
-func armholeFacingWidth(k pattern.Known, shoulder measure.Length) measure.Length {
+// armholeFacingWidth is what a neck facing of so much room leaves of the
+// shoulder.
+func armholeFacingWidth(k pattern.Known, shoulder, neckRoom measure.Length) measure.Length {
 	below := measure.Length(0)
 	if dartInSide(k) {
 		below = k.Length("side_dart_below")
 	}
-	neck := neckFacingWidth(k, shoulder).Result()
+	neck := neckFacingWidth(k, neckRoom).Result()
 	if detail.HasSleeve(k) {
 		neck, shoulder = 0, shoulder+k.Length("facing_armhole_width") // it begins below the shoulder
 	}

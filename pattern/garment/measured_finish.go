@@ -33,6 +33,14 @@ func wholeFacing(h half) bench.Step {
 				})
 				return
 			}
+			if depth := p.K.Length("facing_depth"); depth < rule.In(1) || depth > rule.In(6) {
+				p.Refuse(pattern.Refused{
+					Code: "R19", Input: "facing_depth",
+					Says: measure.Tell("a facing {} deep at the centre is none that can be sewn", depth),
+					Cure: measure.Tell("a depth between {2 1/2 in} and {3 in}; up to {6 in} can be drawn"),
+				})
+				return
+			}
 			u := under(p.Has, p.At, h)
 			down := u.To(p.At(h.id("waist"))).Unit()
 			below := measure.Length(0)

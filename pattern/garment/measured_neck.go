@@ -255,8 +255,15 @@ func (c cutter) necks(h half, neck geom.Path, allowance measure.Length, sewnTo p
 	if len(open) == 0 {
 		return []bench.Side{side}, neck.Start(), pattern.Mitre
 	}
+	if name == "placket" && c.openThrough() {
+		side.Stitch = besideCentre(neck)
+		return []bench.Side{side}, side.Stitch.Start(), pattern.Mitre
+	}
 	// The slash runs along the fold; it is trimmed after it is faced.
 	side.Cut = neck.Offset(allowance.MM(), bench.OffsetTolerance)
+	if at := side.Cut.AtOut(neck.Start().X); len(at) > 0 && side.Cut.Start().X < neck.Start().X {
+		_, side.Cut = splitAt(side.Cut, at[0]) // a neck that rises from the fold: its allowance ends there
+	}
 	if s, _, _ := neck.Nearest(open.End()); s > 0 {
 		_, side.Stitch = neck.Split(s)
 	}
@@ -264,5 +271,5 @@ func (c cutter) necks(h half, neck geom.Path, allowance measure.Length, sewnTo p
 		Name: name, Stitch: open, Cut: geom.Lines(open.Start(), side.Cut.Start()), Corner: pattern.None,
 		SewnTo: to(name), Role: pattern.RoleStitch,
 	}
-	return append(footOf(slash), side), open.Start(), pattern.None
+	return append(c.footOf(slash), side), open.Start(), pattern.None
 }

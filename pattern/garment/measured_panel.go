@@ -23,7 +23,7 @@ func frontPanel() bench.Step {
 		Why:     measure.Tell("A seam over the bust point takes dart and waist in one smooth line. The side panel bends outwards there, the centre panel inwards."),
 		Slip:    measure.Tell("Leaving a corner at the bust point: it sews as a point."),
 		Needs:   dartNeeds,
-		Choices: []pattern.ChoiceID{"panel_seam", "front_waist_dart"},
+		Choices: []pattern.ChoiceID{"panel_seam", "panel_flare", "front_waist_dart"},
 		Uses:    theFront.uses("neck", "bust_point", "dart_fixed", "dart_moved", "dart_corner", "waist", "hip", "hem", "side"),
 		Draw: func(p *bench.Pen) {
 			place, bust := detail.PanelSeam(p.K), p.At("front.bust_point")
@@ -53,7 +53,7 @@ func backPanel() bench.Step {
 		Why:     measure.Tell("The seam of the front goes on behind and meets it; it takes in the hollow of the back."),
 		Slip:    measure.Tell("Beginning it elsewhere than in front: the two seams then miss each other on the shoulder."),
 		Needs:   []measure.ID{measure.AcrossBack},
-		Choices: []pattern.ChoiceID{"panel_seam", "back_waist_dart", "armhole_depth"},
+		Choices: []pattern.ChoiceID{"panel_seam", "panel_flare", "back_waist_dart", "armhole_depth"},
 		Uses:    theBack.uses("neck", "shoulder", "neck_point", "shoulder_end", "armhole", "underarm", "waist", "hip", "hem"),
 		Draw: func(p *bench.Pen) {
 			place, w, hip := detail.PanelSeam(p.K), p.At("back.waist"), p.At("back.hip")
@@ -86,16 +86,39 @@ func backPanel() bench.Step {
 }
 
 // drawPanel draws both edges of a seam, down to the hem, and parts the hem.
+// Panels that are flared overlap below the hip line.
 func drawPanel(p *bench.Pen, panel detail.Panel, hem geom.Path) {
-	foot := panel.Centre.End()
-	if at := hem.AtOut(foot.X); len(at) > 0 {
+	hip := panel.Centre.End()
+	foot := hip
+	if at := hem.AtOut(hip.X); len(at) > 0 {
 		foot = at[0]
 	}
-	p.Draw("panel_centre", panel.Centre.Then(geom.Lines(panel.Centre.End(), foot)), pattern.RoleStitch)
-	p.Draw("panel_side", panel.Side.Then(geom.Lines(panel.Side.End(), foot)), pattern.RoleStitch)
 	p.Point("panel_inner", panel.Inner)
 	p.Point("panel_outer", panel.Outer)
 	p.Point("panel_foot", foot)
+	flare := detail.PanelFlare(p.K)
+	if flare == 0 {
+		p.Draw("panel_centre", panel.Centre.Then(geom.Lines(hip, foot)), pattern.RoleStitch)
+		p.Draw("panel_side", panel.Side.Then(geom.Lines(hip, foot)), pattern.RoleStitch)
+		return
+	}
+	long := measure.Length(foot.Y - hip.Y)
+	if flare < 0 || flare > rule.In(4) || flare > long/3 {
+		p.Refuse(pattern.Refused{
+			Code: "R20", Input: "panel_flare",
+			Says: measure.Tell("panels that overlap by {} at a hem {} below the hip line cannot be drawn", flare, long),
+			Cure: measure.Tell("{} or less", min(rule.In(1.5), (long/3).Down(rule.Eighth))),
+		})
+		return
+	}
+	s, _, _ := hem.Nearest(foot)
+	hemSide, hemCentre := hem.Split(s)
+	f := detail.FlarePanels(hip, hemSide, hemCentre, flare)
+	p.Rule("Below the hip line each panel is {} wider at the seam, so that both overlap by {} at the hem; each edge is as long as before and the hem runs square out of it.", flare/2, flare)
+	p.Draw("panel_centre", panel.Centre.Then(f.Centre), pattern.RoleStitch)
+	p.Draw("panel_side", panel.Side.Then(f.Side), pattern.RoleStitch)
+	p.Draw("panel_hem_centre", f.HemCentre, pattern.RoleStitch)
+	p.Draw("panel_hem_side", f.HemSide, pattern.RoleStitch)
 }
 
 func panelImpossible(p *bench.Pen, h half, panel detail.Panel, intake measure.Length, waist geom.Point) bool {
@@ -130,6 +153,10 @@ func (c cutter) panelled(h half) []pattern.Piece {
 	foot := c.at(h.id("panel_foot"))
 	s, _, _ := hem.Nearest(foot)
 	hemSide, hemCentre := hem.Split(s)
+	meets := pattern.Mitre // of a seam and the hem
+	if c.has(h.id("panel_hem_side")) {
+		hemSide, hemCentre, meets = c.line(h.id("panel_hem_side")), c.line(h.id("panel_hem_centre")), pattern.Mirrored
+	}
 	centreSeam, sideSeam := c.line(h.id("panel_centre")), c.line(h.id("panel_side"))
 	sidePiece, other, marks := pattern.FrontSide, pattern.Back, 1
 	titles := []string{"Front, centre panel", "Front, side panel"}
@@ -145,13 +172,18 @@ func (c cutter) panelled(h half) []pattern.Piece {
 	}
 	centre, side := c.panelTops(h, sidePiece, other)
 	_, top, corner := c.necks(h, c.line(h.id("neck")), 0, "")
-	centre = append(centre, seam(centreSeam, sidePiece))
+	toHem := seam(centreSeam, sidePiece)
+	toHem.Corner = meets
+	centre = append(centre, toHem)
 	cut := pattern.OnFold
 	if h.back {
 		centre = append(centre, c.centreSides(hemCentre, c.centreUp(hemCentre))...)
 		if !detail.BackOnFold(k) {
 			cut = pattern.Pair
 		}
+	} else if detail.PlacketToHem(k) {
+		cut, hemCentre = pattern.Pair, besideCentre(hemCentre.Reverse()).Reverse()
+		centre = append(centre, hemEdge(hemCentre, pattern.Mitre), alongPlacket(hemCentre.End(), top))
 	} else {
 		centre = append(centre, hemEdge(hemCentre, pattern.Mitre),
 			bench.Side{Name: "fold", Stitch: geom.Lines(hem.End(), top), Corner: corner, Role: pattern.RoleFold})
@@ -163,7 +195,7 @@ func (c cutter) panelled(h half) []pattern.Piece {
 	side = append(
 		side,
 		bench.Side{Name: "side", Stitch: c.line(h.id("side")), Allowance: k.Length("side_allowance"), Corner: pattern.Mirrored, SewnTo: toSide, Role: pattern.RoleStitch},
-		hemEdge(hemSide, pattern.Mitre),
+		hemEdge(hemSide, meets),
 		seam(sideSeam.Reverse(), h.piece),
 	)
 	pieces := []pattern.Piece{closed(h.piece, titles[0], cut, centre), closed(sidePiece, titles[1], pattern.Pair, side)}

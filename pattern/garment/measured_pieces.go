@@ -163,8 +163,11 @@ func (c cutter) frontSides(end pattern.Corner) []bench.Side {
 func (c cutter) front() pattern.Piece {
 	k := c.s.Known
 	hem := c.line("front.hem")
+	if detail.PlacketToHem(k) {
+		hem = besideCentre(hem.Reverse()).Reverse()
+	}
 	edge := bench.Side{Name: "hem", Stitch: hem, Allowance: k.Length("hem_allowance"), Role: pattern.RoleStitch}
-	if detail.HasFrontSeam(k) {
+	if detail.HasFrontSeam(k) && !detail.PlacketToHem(k) {
 		edge.Corner = pattern.Mirrored
 	}
 	sides := append(c.frontSides(pattern.Mirrored), edge)
@@ -373,7 +376,7 @@ func (c cutter) figures(h half) {
 		add(dim(h.piece, "side_drawn", drawn))
 	}
 	if c.has(h.id("hem")) {
-		add(dim(h.piece, "hem", c.line(h.id("hem")).Length()))
+		add(dim(h.piece, "hem", c.line(h.id("hem")).Length()+c.flaredBy(h)))
 	}
 	if c.s.Method == pattern.Thumb {
 		return
@@ -422,6 +425,14 @@ func (c cutter) sides(h half) (straight, drawn float64) {
 	return upper + ruled(points...), drawn
 }
 
+// flaredBy is what flared panels add to the hem of a half.
+func (c cutter) flaredBy(h half) float64 {
+	if !c.has(h.id("panel_hem_side")) {
+		return 0
+	}
+	return c.line(h.id("panel_hem_side")).Length() + c.line(h.id("panel_hem_centre")).Length() - c.line(h.id("hem")).Length()
+}
+
 // girths adds up what goes round her, both halves and both sides.
 func (c cutter) girths() {
 	add := func(d pattern.Dimension) { c.s.Girths = append(c.s.Girths, d) }
@@ -443,6 +454,9 @@ func (c cutter) girths() {
 				round -= c.waistTaken(theFront) + c.waistTaken(theBack)
 			case g.name == "hem" && c.s.Method != pattern.Thumb && detail.Widens(c.s.Known):
 				round = c.line("front.hem").Length() + c.line("back.hem").Length()
+			}
+			if g.name == "hem" {
+				round += c.flaredBy(theFront) + c.flaredBy(theBack)
 			}
 			add(girth(g.name, 2*round))
 		}

@@ -22,8 +22,8 @@ func placketSteps() []bench.Step {
 		Slip:    measure.Tell("Cutting down the fold before the bands are sewn on: its foot frays."),
 		Rule:    measure.Tell("Bands {1 in} wide, buttons about {3 1/4 in} apart with one at the bust line, where it would gape; common practice, no source."),
 		Needs:   []measure.ID{measure.SideNeckToBustPoint},
-		Choices: []pattern.ChoiceID{"closure", "placket_length"},
-		Uses:    theFront.uses("neck", "neck_centre", "hem_centre", "bust_point"),
+		Choices: []pattern.ChoiceID{"closure", "placket_to", "placket_length"},
+		Uses:    theFront.uses("neck", "neck_centre", "hem_centre", "bust_point", "waist", "hem"),
 		Draw:    drawPlacket,
 	}}
 }
@@ -33,9 +33,17 @@ func drawPlacket(p *bench.Pen) {
 	top, hem := p.At("front.neck_centre"), p.At("front.hem_centre")
 	end := top.Y + long.MM()
 	half := detail.PlacketWidth.MM() / 2
+	toHem := detail.PlacketToHem(p.K)
+	if toHem {
+		end = hem.Y
+		if at := p.Line("front.hem").AtOut(half); len(at) > 0 {
+			end = at[0].Y
+		}
+		long = measure.Length(end - top.Y)
+	}
 	set, _ := p.K.Setting("placket_length")
 	p.Because(set.Default.Because)
-	if placketImpossible(p, measure.Length(hem.Y-end)) {
+	if placketImpossible(p, long, measure.Length(hem.Y-end), measure.Length(end-p.At("front.waist").Y)) {
 		return
 	}
 	start := top
@@ -43,9 +51,14 @@ func drawPlacket(p *bench.Pen) {
 		start = at[0]
 	}
 	p.Sum(measure.Of("length", long))
-	buttons := detail.Buttons(top.Y, end, p.At("front.bust_point").Y)
+	buttons := detail.Buttons(top.Y, end, p.At("front.bust_point").Y, toHem)
 	p.Do("On the fold mark the end of the opening {} below the neck. Rule the stitching {} beside the fold from the neck down to it, and across to the fold. On the centre mark {} buttons, {} apart, the first {} below the neck.",
 		long, measure.Length(half), len(buttons), buttonsApart(buttons), measure.Length(buttons[0]-top.Y))
+	if toHem {
+		p.Do("The front is open all along: rule the stitching {} beside the centre, from the neck down to the hem, {} long, and cut on the centre. On the centre mark {} buttons, {} apart, the first {} below the neck.",
+			measure.Length(half), long, len(buttons), buttonsApart(buttons), measure.Length(buttons[0]-top.Y))
+		p.Rule("Bands {1 in} wide, buttons about {3 1/4 in} apart with one at the bust line, the last some way above the hem, so that she can walk; common practice, no source.")
+	}
 	p.Point("placket_end", geom.Point{Y: end})
 	for i, y := range buttons {
 		p.Point(fmt.Sprintf("button_%d", i+1), geom.Point{Y: y})
@@ -60,33 +73,82 @@ func buttonsApart(levels []float64) measure.Length {
 	return measure.Length(levels[1] - levels[0])
 }
 
-func placketImpossible(p *bench.Pen, below measure.Length) bool {
-	long := p.K.Length("placket_length")
+// placketImpossible refuses a placket of a length that ends so far above the
+// hem and so far below the waist.
+func placketImpossible(p *bench.Pen, long, aboveHem, belowWaist measure.Length) bool {
 	r := pattern.Refused{Code: "R33", Input: "placket_length"}
 	switch {
 	case detail.HasNeckOpening(p.K):
 		r.Input = "front_neckline"
 		r.Says = measure.Tell("a neck with a " + detail.NeckStyle(p.K, false) + " is open in front already")
 		r.Cure = measure.Tell("a jewel neck with a placket, or another closure")
-	case detail.HasFrontSeam(p.K):
+	case detail.HasFrontSeam(p.K) && hasDart(p.K) && detail.DartPlace(p.K) == detail.CentreDart:
 		r.Input = "bust_dart"
-		r.Says = measure.Tell("a placket is slashed down the fold, and this front has a seam there")
+		r.Says = measure.Tell("the bust dart lies in the centre front, and a placket cannot be sewn over it")
 		r.Cure = measure.Tell("a bust dart from the side, or another closure")
-	case detail.HasWaistSeam(p.K):
-		r.Input = "waist_seam"
-		r.Says = measure.Tell("a placket is cut into a front in one piece, and this one has a seam at the waist")
-		r.Cure = measure.Tell("no waist seam, or another closure")
 	case long < rule.In(2):
 		r.Says = measure.Tell("a placket {} long holds no buttons", long)
 		r.Cure = measure.Tell("{5 in} or more")
-	case below < rule.In(2):
-		r.Says = measure.Tell("a placket {} long ends {} above the hem; the band must end in whole cloth", long, max(0, below))
-		r.Cure = measure.Tell("{} or less", (long + below - rule.In(3)).Down(rule.Eighth))
+	case aboveHem < rule.In(2) && !detail.PlacketToHem(p.K):
+		r.Says = measure.Tell("a placket {} long ends {} above the hem; the band must end in whole cloth", long, max(0, aboveHem))
+		r.Cure = measure.Tell("{} or less, or one to the hem", (long + aboveHem - rule.In(3)).Down(rule.Eighth))
+	case detail.HasWaistSeam(p.K) && belowWaist > -rule.In(1) && belowWaist < rule.In(1):
+		r.Says = measure.Tell("a placket {} long ends at the waist seam, where its end cannot be turned in", long)
+		r.Cure = measure.Tell("{} or less, or {} or more", (long - belowWaist - rule.In(1)).Down(rule.Eighth), (long - belowWaist + rule.In(1)).Up(rule.Eighth))
 	default:
 		return false
 	}
 	p.Refuse(r)
 	return true
+}
+
+// openThrough says that the front, or its bodice, is open from end to end: to
+// the hem, or through a waist seam.
+func (c cutter) openThrough() bool {
+	if !detail.HasPlacket(c.s.Known) || len(c.line("front.placket")) == 0 {
+		return false
+	}
+	return detail.PlacketToHem(c.s.Known) || c.skirtSlashed()
+}
+
+// skirtSlashed says that a placket goes on below a waist seam.
+func (c cutter) skirtSlashed() bool {
+	return detail.HasPlacket(c.s.Known) && detail.HasWaistSeam(c.s.Known) && c.has("front.placket_end") && c.at("front.placket_end").Y > c.at("front.waist").Y
+}
+
+// besideCentre is what of a line lies outside the stitching of a placket: of
+// one that runs out from the centre.
+func besideCentre(p geom.Path) geom.Path {
+	if at := p.AtOut(detail.PlacketWidth.MM() / 2); len(at) > 0 {
+		_, p = splitAt(p, at[0])
+	}
+	return p
+}
+
+// alongPlacket is the edge of a front that is open from end to end.
+func alongPlacket(from, to geom.Point) bench.Side {
+	return bench.Side{
+		Name: "placket", Stitch: geom.Lines(from, to), Allowance: detail.PlacketWidth / 2,
+		SewnTo: pattern.EdgeRef{Piece: pattern.Placket, Edge: "placket"}, Role: pattern.RoleStitch,
+	}
+}
+
+// skirtFrontCentre is the centre of a skirt's front from the hem up: the fold,
+// and above the end of a placket its line.
+func (c cutter) skirtFrontCentre(hem geom.Path, w detail.Waistline) []bench.Side {
+	top := w.Parts[0].Start()
+	switch {
+	case detail.PlacketToHem(c.s.Known):
+		return []bench.Side{alongPlacket(hem.End(), top)}
+	case !c.skirtSlashed():
+		return []bench.Side{{Name: "fold", Stitch: geom.Lines(hem.End(), top), Role: pattern.RoleFold}}
+	}
+	end := geom.Point{Y: c.at("front.placket_end").Y}
+	slash := alongPlacket(end, top)
+	slash.Stitch = geom.Lines(end, geom.Point{X: top.X, Y: end.Y}, top)
+	// The waist's allowance ends at the fold too.
+	slash.Cut, slash.Corner = geom.Lines(end, geom.Point{Y: top.Y}), pattern.Mitre
+	return append([]bench.Side{{Name: "fold", Stitch: geom.Lines(hem.End(), end), Corner: pattern.None, Role: pattern.RoleFold}}, c.footOf(slash)...)
 }
 
 // opening is the line stitched in the front neck, from its foot on the fold
@@ -102,16 +164,20 @@ func (c cutter) opening(h half) (line geom.Path, name string) {
 }
 
 // footOf is the level foot of a placket as an edge of its own, cut along the
-// fold, and the rest of its line.
-func footOf(slash bench.Side) []bench.Side {
+// fold or out from the seam below it, and the rest of its line.
+func (c cutter) footOf(slash bench.Side) []bench.Side {
 	if slash.Name != "placket" || len(slash.Stitch) < 2 {
 		return []bench.Side{slash}
 	}
 	foot := slash
-	foot.Name, foot.Stitch, foot.SewnTo = "placket_foot", slash.Stitch[:1], pattern.EdgeRef{}
+	foot.Name, foot.Stitch, foot.SewnTo, foot.Corner, foot.Allowance = "placket_foot", slash.Stitch[:1], pattern.EdgeRef{}, pattern.None, 0
 	start := slash.Cut.Start()
 	split := start.Lerp(slash.Cut.End(), 0.01)
 	foot.Cut = geom.Lines(start, split)
+	if detail.HasFrontSeam(c.s.Known) && !detail.HasPanels(c.s.Known) && !c.skirtSlashed() {
+		foot.Cut = geom.Lines(start.Add(geom.Vector{X: -frontSeamAllowance.MM()}), start)
+		split = start
+	}
 	slash.Stitch, slash.Cut = slash.Stitch[1:], geom.Lines(split, slash.Cut.End())
 	slash.SewnTo, slash.Allowance = pattern.EdgeRef{Piece: pattern.Placket, Edge: "placket"}, detail.PlacketWidth/2
 	return []bench.Side{foot, slash}
@@ -142,6 +208,9 @@ func (c cutter) placketBand() pattern.Piece {
 	k := c.s.Known
 	neck, half, wide := c.closedLine("front.neck"), detail.PlacketWidth.MM()/2, detail.PlacketWidth.MM()
 	end := c.at("front.placket_end").Y
+	if at := c.line("front.hem").AtOut(half); detail.PlacketToHem(k) && len(at) > 0 {
+		end = at[0].Y
+	}
 	part := neck
 	if at := neck.AtOut(half); len(at) > 0 {
 		s, _, _ := neck.Nearest(at[0])

@@ -25,6 +25,9 @@ func fullHem(s *pattern.Sheet) []pattern.Finding {
 		if strings.HasPrefix(string(p.ID), string(pattern.Sleeve)) {
 			continue // its hem is narrow, and is not the skirt's
 		}
+		if _, lines := isLining(p.ID); lines {
+			continue
+		}
 		for i := range p.Edges {
 			hem, before, after := &p.Edges[i], &p.Edges[(i+len(p.Edges)-1)%len(p.Edges)], &p.Edges[(i+1)%len(p.Edges)]
 			deep := hem.Allowance.MM()

@@ -9,6 +9,10 @@ import (
 // be eased over the bust (common practice, no source).
 const panelEase = 0.375 * inch
 
+// panelHemPass, degrees, is how far the hem may bend at a panel seam
+// (common practice, no source).
+const panelHemPass, panelHemAdvise = 3.0, 6.0
+
 // whole is the sheet with its panels put together again, or its bodice and
 // its skirt: edges of the front are those of both its pieces, each ring begun
 // where they were parted so that what runs into each other stays side by
@@ -58,6 +62,9 @@ func panelSeams(s *pattern.Sheet) []pattern.Finding {
 		}
 		got := along(side, "panel")
 		want := along(centre, "panel") - got // both edges stand in the whole front
+		if f, off := panelHem(centre, side); off {
+			out = append(out, f)
+		}
 		f := limits{-pairPass, panelEase, -pairAdvise, panelEase}.compare("panel_seams", got, want)
 		if f.Verdict == pattern.Pass {
 			continue
@@ -68,4 +75,35 @@ func panelSeams(s *pattern.Sheet) []pattern.Finding {
 		out = append(out, f)
 	}
 	return out
+}
+
+// panelHem: where a panel seam ends the hem runs on without a point, so that
+// the corners of both panels make 180 degrees together.
+func panelHem(centre, side *pattern.Piece) (pattern.Finding, bool) {
+	there, where, ok := corner(side, "hem", "panel", sewn)
+	seam, ok2 := edgeNamed(centre, "panel")
+	hem, ok3 := edgeNamed(centre, "hem")
+	if !ok || !ok2 || !ok3 {
+		return pattern.Finding{}, false
+	}
+	here := 180 - turnOf(seam.Stitch.EndTangent(), hem.Stitch.StartTangent())
+	f := angle("panel_hem", here+there, 180, panelHemPass, panelHemAdvise)
+	if f.Verdict == pattern.Pass {
+		return f, false
+	}
+	f.Where, f.Input = on(side.ID, where), "panel_flare"
+	f.Says = measure.Tell("{} and 180 degrees: at the panel seam of the "+string(centre.ID)+" the hem makes a point.", here+there)
+	f.Cure = measure.Tell("Draw the hem of each panel square to its seam over the last {2 in}.")
+	return f, true
+}
+
+// edgeNamed is the first edge of that name; of a whole half it is one of the
+// centre panel.
+func edgeNamed(p *pattern.Piece, name string) (*pattern.Edge, bool) {
+	for i := range p.Edges {
+		if p.Edges[i].Name == name {
+			return &p.Edges[i], true
+		}
+	}
+	return nil, false
 }

@@ -130,12 +130,14 @@ func corner(p *pattern.Piece, a, b string, line func(*pattern.Piece, *pattern.Ed
 			continue
 		}
 		u, v := line(p, &p.Edges[i]).EndTangent(), line(p, next).StartTangent()
-		// Rings run clockwise, so a turn to the right closes the corner.
-		turn := math.Atan2(u.Cross(v), u.Dot(v)) * 180 / math.Pi
-		return 180 - turn, next.Stitch.Start(), true
+		return 180 - turnOf(u, v), next.Stitch.Start(), true
 	}
 	return 0, geom.Point{}, false
 }
+
+// turnOf is how far one direction turns into another, degrees. Rings run
+// clockwise, so a turn to the right closes a corner.
+func turnOf(u, v geom.Vector) float64 { return math.Atan2(u.Cross(v), u.Dot(v)) * 180 / math.Pi }
 
 // middleOf is a spot half way along the first edge of that name.
 func middleOf(p *pattern.Piece, name string) geom.Point {

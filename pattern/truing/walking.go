@@ -15,6 +15,9 @@ func walkOf(s *pattern.Sheet) (rule.Walk, bool, measure.Sentence) {
 	}
 	hem, hip := at(s, pattern.Back, "hem_centre"), at(s, pattern.Back, "hip")
 	w.HemGirth, w.HipGirth = roundAt(s, "hem_side"), roundAt(s, "hip")
+	if panelled(s) {
+		w.HemGirth += 4 * s.Length("panel_flare") // at each of four seams
+	}
 	w.HipAbove = measure.Length(hem.Y - hip.Y)
 	w.ZipAbove = w.HipAbove
 	if neck, ok := s.Point(pattern.Back, "neck_centre"); ok {

@@ -84,3 +84,45 @@ func TestPanelRefusals(t *testing.T) {
 		require.NotEmpty(t, s.Refused[0].Cure.In(measure.In), name)
 	}
 }
+
+// TestPanelFlare: panels overlap at the hem by what was asked for, at each of
+// four seams; both edges of a seam stay as long as they were, so the hem hangs
+// level and runs on without a point, and she needs less of an opening.
+func TestPanelFlare(t *testing.T) {
+	for _, place := range []string{"shoulder", "armhole"} {
+		for _, line := range []string{"pegged", "straight", "a_line"} {
+			for _, flare := range []float64{0.5, 1, 1.5} {
+				plain := figure.Styled(t, map[pattern.ChoiceID]string{"panel_seam": place, "skirt_line": line})
+				s, was := workroom.Draft(plain.WithStyle("panel_flare", pattern.LengthValue(figure.In(flare)))), workroom.Draft(plain)
+				what := place + " " + line
+				require.Empty(t, s.Refused, what)
+				sound(t, s, what)
+				for _, id := range []pattern.PieceID{pattern.Front, pattern.FrontSide, pattern.Back, pattern.BackSide} {
+					now, before := pieceOf(t, s, id), pieceOf(t, was, id)
+					require.InDelta(t, before.Along("panel").Inches(), now.Along("panel").Inches(), 1.0/64, "%s %s", what, id)
+					require.InDelta(t, before.Along("hem").Inches()+flare/2, now.Along("hem").Inches(), 0.02, "%s %s", what, id)
+				}
+				for _, half := range []pattern.PieceID{pattern.Front, pattern.Back} {
+					centre, side := drawnLine(s, half, "panel_centre").Path.End(), drawnLine(s, half, "panel_side").Path.End()
+					require.InDelta(t, flare, (centre.X-side.X)/25.4, near)
+					require.InDelta(t, centre.Y, side.Y, near)
+				}
+				now, _ := s.Girth("hem")
+				before, _ := was.Girth("hem")
+				require.InDelta(t, before.Inches()+4*flare, now.Inches(), 0.1, what)
+				require.LessOrEqual(t, s.Known.Length("slit_height"), was.Known.Length("slit_height"), what)
+				require.Less(t, s.Known.Length("hem_allowance"), figure.In(2), what)
+				for _, f := range s.Findings {
+					require.NotEqual(t, pattern.Fail, f.Verdict, "%s: %s", what, f.Says.In(measure.In))
+					require.NotEqual(t, "panel_hem", f.Code, what)
+				}
+			}
+		}
+	}
+	far := workroom.Draft(figure.Styled(t, map[pattern.ChoiceID]string{"panel_seam": "shoulder"}).WithStyle("panel_flare", pattern.LengthValue(figure.In(7))))
+	require.NotEmpty(t, far.Refused)
+	require.Equal(t, "panel_flare", far.Refused[0].Input)
+	none := workroom.Draft(figure.Styled(t, nil).WithStyle("panel_flare", pattern.LengthValue(figure.In(1))))
+	require.Empty(t, none.Refused)
+	require.Zero(t, none.Known.Length("hem_allowance")-workroom.Draft(figure.Styled(t, nil)).Known.Length("hem_allowance"), "without panels nothing is flared")
+}
