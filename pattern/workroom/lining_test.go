@@ -89,6 +89,8 @@ func TestLinings(t *testing.T) {
 		{"lining=to_facing facing=separate", 0},
 		{"lining=to_facing bust_dart=shoulder", 0},
 		{"lining=to_facing bust_dart=french", 2},
+		{"lining=to_facing back_shoulder=dart", 0},
+		{"lining=full back_shoulder=dart", 2},
 		{"lining=full bust_dart=neck", 2},
 		{"lining=full bust_dart=armhole", 2},
 		{"lining=full front_neckline=keyhole", 2},
@@ -113,10 +115,15 @@ func TestLinings(t *testing.T) {
 		}
 		s := workroom.Draft(figure.Styled(t, picks))
 		if c.pieces == 0 {
-			require.Len(t, s.Refused, 2, c.style) // front and back
-			require.Equal(t, "R34", s.Refused[0].Code, c.style)
-			require.Equal(t, "lining", s.Refused[0].Input, c.style)
-			require.NotEmpty(t, s.Refused[0].Cure.In(measure.In))
+			n := 0 // front and back; a facing may have its own reason besides
+			for _, r := range s.Refused {
+				if r.Code == "R34" {
+					n++
+					require.Equal(t, "lining", r.Input, c.style)
+					require.NotEmpty(t, r.Cure.In(measure.In))
+				}
+			}
+			require.Equal(t, 2, n, c.style)
 			continue
 		}
 		require.Empty(t, s.Refused, c.style)
