@@ -3,6 +3,7 @@ package guide
 import (
 	"io"
 
+	"chalkfold/export/ease"
 	"chalkfold/export/leaflet"
 	"chalkfold/export/pdf"
 	"chalkfold/export/shop"
@@ -149,6 +150,9 @@ func (g *guide) ease() {
 	}
 	g.Heading(1, "Ease")
 	g.Table(pdf.Table{Heads: []string{"Round the", "body", "garment", "ease"}, Rows: rows, Right: []bool{false, true, true, true}})
+	if f, ok := ease.Picture(g.sheet, g.unit); ok && half == 0 && g.drawn {
+		g.Figure(f)
+	}
 	if half > 0 {
 		g.Text("By thumb the allowance gives the ease: sides sewn with " + g.say(half) + ". Sewn with all of the " + g.say(2*half) + " there is none.")
 	}

@@ -40,6 +40,9 @@ const (
 	barHigh = 10 * measure.Inch
 )
 
+// EaseScale is how far a picture of ease reaches: from tightest to loosest.
+func EaseScale() (low, high measure.Length) { return barLow, barHigh }
+
 // Bar is the row as a line of cells: a bracketed stretch for the ease that is
 // good, a cross where the garment lies, an upright at the body itself. Ease
 // beyond the scale lies at its end.

@@ -22,9 +22,18 @@ func swayJob(t *testing.T, picks map[pattern.ChoiceID]string, lower float64) pat
 // back is as long as it was, and all girths stay.
 func TestSwayBack(t *testing.T) {
 	for _, picks := range []map[pattern.ChoiceID]string{
-		nil, {"waist_shaping": "fisheye"}, {"waist_shaping": "two_back"}, {"waist_shaping": "shaped_back"}, {"hem_opening": "vent"}, {"hem_opening": "none"},
-		{"hem_opening": "kick_pleat", "skirt_line": "straight"}, {"closure": "zip_side", "waist_shaping": "shaped_back", "front_neckline": "slit"}, {"skirt_line": "a_line", "hem_finish": "faced"},
-		{"lining": "full"}, {"lining": "full", "hem_opening": "vent"}, {"lining": "to_facing", "facing": "all_in_one", "hem_opening": "inverted"},
+		nil,
+		{"waist_shaping": "fisheye"},
+		{"waist_shaping": "two_back"},
+		{"waist_shaping": "shaped_back"},
+		{"hem_opening": "vent"},
+		{"hem_opening": "none"},
+		{"hem_opening": "kick_pleat", "skirt_line": "straight"},
+		{"closure": "zip_side", "waist_shaping": "shaped_back", "front_neckline": "slit"},
+		{"skirt_line": "a_line", "hem_finish": "faced"},
+		{"lining": "full"},
+		{"lining": "full", "hem_opening": "vent"},
+		{"lining": "to_facing", "facing": "all_in_one", "hem_opening": "inverted"},
 	} {
 		was := workroom.Draft(swayJob(t, picks, 0))
 		require.Zero(t, was.Known.Length("sway_back"))

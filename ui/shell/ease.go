@@ -1,22 +1,45 @@
 package shell
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
 	"github.com/spf13/cobra"
 
+	"chalkfold/export/ease"
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/truing"
 )
 
 func easeCommand(w *world) *cobra.Command {
-	return w.sheetCommand(
+	var svg bool
+	c := w.sheetCommand(
 		"ease FILE", "how much wider the garment is than she is, level by level",
 		"Lists body, garment and ease from the shoulders to the hem, and what is good\nat each level for the class of ease and the cloth. The bar shows it: [===] is\ngood, x the garment, | the body itself.",
 		easeDocument, easeText,
 	)
+	inWords := c.RunE
+	c.RunE = func(c *cobra.Command, args []string) error {
+		if !svg {
+			return inWords(c, args)
+		}
+		_, sheet, err := w.draft(args[0])
+		if err != nil {
+			return err
+		}
+		w.notes(sheet)
+		var b strings.Builder
+		if ok, err := ease.WriteSVG(&b, sheet, w.inUnit(sheet.Job.Unit)); err != nil || !ok {
+			return errors.Join(err, w.whole(args[0], sheet), refuse("ease", "--svg", "there is no level to draw yet", "measure bust, waist or hip"))
+		}
+		w.print(b.String())
+		return w.whole(args[0], sheet)
+	}
+	c.Example = "  chalkfold ease anna.chalkfold.toml\n  chalkfold ease anna.chalkfold.toml --svg > anna-ease.svg"
+	c.Flags().BoolVar(&svg, "svg", false, "draw it, as SVG on standard output")
+	return c
 }
 
 func easeDocument(sheet *pattern.Sheet, u measure.Unit) object {
