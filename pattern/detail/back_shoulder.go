@@ -1,6 +1,8 @@
 package detail
 
 import (
+	"math"
+
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/geom"
@@ -31,8 +33,12 @@ func HasBackDart(k pattern.Known) bool { return BackShoulder(k) == DartedShoulde
 
 // BackDart is a dart from the middle of the back shoulder, square to it, down
 // to the shoulder blade. The outer part of the shoulder turns about its tip,
-// so that with the dart closed the shoulder is one straight line again.
+// so that with the dart closed the shoulder is one straight line again. What
+// the end falls by that the shoulder line is raised first, so that a round
+// back loses no length over the blade and the armhole keeps its own.
 type BackDart struct {
+	Closed            Shoulder // raised at its end
+	Raised            measure.Length
 	Tip, Inner, Outer geom.Point
 	Cap               geom.Point // pressed to the centre
 	End               geom.Point // of the shoulder, where it turned to
@@ -41,12 +47,33 @@ type BackDart struct {
 
 // NewBackDart opens a dart in a shoulder.
 func NewBackDart(s Shoulder, intake, length measure.Length) BackDart {
-	d := BackDart{Inner: s.Neck.Lerp(s.End, 0.5)}
+	d, up := BackDart{}, 0.0
+	for range levelTries {
+		d = openBackDart(s.turnedAbout(s.Neck, -up), intake, length)
+		up += math.Atan2(d.End.Y-s.End.Y, s.Left().MM())
+	}
+	d.Raised = measure.Length(s.End.Y - d.Closed.End.Y)
+	return d
+}
+
+// levelTries are enough for the end to be level to a hair.
+const levelTries = 8
+
+func openBackDart(s Shoulder, intake, length measure.Length) BackDart {
+	d := BackDart{Closed: s, Inner: s.Neck.Lerp(s.End, 0.5)}
 	d.Tip = d.Inner.Add(s.Down.Scale(length.MM()))
 	m := geom.TurnAbout(d.Tip, 2*chord(intake.MM()/(2*length.MM())))
 	d.Outer, d.End, d.Dir = m.Apply(d.Inner), m.Apply(s.End), m.ApplyVector(s.Dir)
 	d.Cap = CapDown(d.Tip, d.Outer, d.Inner, s.Dir.Scale(-1))
 	return d
+}
+
+// turnedAbout is a shoulder turned about a point of it.
+func (s Shoulder) turnedAbout(at geom.Point, angle float64) Shoulder {
+	m := geom.TurnAbout(at, angle)
+	s.Base, s.Bone, s.Neck, s.End = m.Apply(s.Base), m.Apply(s.Bone), m.Apply(s.Neck), m.Apply(s.End)
+	s.Dir, s.Down = m.ApplyVector(s.Dir), m.ApplyVector(s.Down)
+	return s
 }
 
 // backDarted is a back shoulder with its dart open: the outer part of it.

@@ -67,7 +67,11 @@ func drawShoulderDart(p *bench.Pen) {
 	p.Because(set.Default.Because)
 	p.Sum(measure.Of("takes up", intake))
 	d := detail.NewBackDart(s, intake, long)
-	p.Do("Mark the middle of the shoulder and rule {} down from it, square to the shoulder: that is the inner leg, its foot the tip. Cut along it and turn the outer part of the shoulder about the tip until the dart is {} wide. Fold it to the centre, rule the shoulder across it, cut and unfold.", long, intake)
+	p.Do("Raise the shoulder line by {} at its end, from its middle rule the inner leg {} down, square to it, and turn what lies outside about the foot of the leg until the dart is {} wide. Fold it to the centre, rule the shoulder across it, cut and unfold.", d.Raised, long, intake)
+	p.Rule("Raised as much as its end falls when the dart opens: the armhole keeps its length.")
+	s = d.Closed
+	p.Point("neck_base", s.Base)
+	p.Point("bone_end", s.Bone)
 	p.Point("shoulder_end_closed", s.End)
 	p.Draw("shoulder_closed", geom.Lines(s.Neck, s.End), pattern.RoleGuide)
 	p.Point("shoulder_dart_tip", d.Tip)

@@ -62,7 +62,7 @@ func drawNeckPinch(p *bench.Pen) {
 	if pinchedStrapTooNarrow(p, neck, b.Armhole) {
 		return
 	}
-	p.Do("In the middle of the neck fold {} out to nothing at the bust point. Neck point, shoulder, armhole and upper leg turn towards the centre; the dart is now {} wide. Draw the neck anew, from the same depth, square to the shoulder.",
+	p.Do("In the middle of the neck fold {} out to nothing at the bust point: neck point, shoulder, armhole and upper leg turn towards the centre, and the dart is now {} wide. Draw the neck anew, from the same depth, square to the shoulder.",
 		pinch, measure.Length(b.Upper.Dist(b.Lower)))
 	p.Rule("The dart is brought to the bust point: {} degrees there.", rule.Degrees(b.Angle()))
 	drawPinched(p, b)

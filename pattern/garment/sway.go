@@ -61,7 +61,7 @@ func drawSway(p *bench.Pen) {
 		pivot = at[0] // the drawn side rounds the waist
 	}
 	s := detail.NewSway(pivot, fold)
-	p.Do("At the centre mark {} above the waist line and {} below it. Fold the one on the other, to nothing at the side: below the waist the back turns up. Draw the centre back anew through the bend, rounded from {1 1/2 in} above it to {3 in} below.", fold/2, fold/2)
+	p.Do("At the centre mark {} above the waist line and {} below it and fold the one on the other, to nothing at the side: below the waist the back turns up. Draw the centre back anew through the bend, rounded from {1 1/2 in} above it to {3 in} below.", fold/2, fold/2)
 	p.Guide("sway_line", s.Bend, s.Pivot)
 	for _, name := range []string{"hip", "hem_side", "hem_centre", "slit_top", "zip_end"} {
 		if p.Has("back." + name) {
