@@ -103,20 +103,19 @@ func grain(stitch geom.Path) (geom.Segment, geom.Point) {
 // notch puts a notch on the cutting line of an edge, beside the point of its
 // stitching line nearest to at.
 func notch(p *pattern.Piece, edge, name string, at geom.Point, marks int) {
-	best, where := math.Inf(1), -1
-	for i, e := range p.Edges {
-		if e.Name != edge {
+	best, where, s, on := math.Inf(1), -1, 0.0, geom.Point{}
+	for i := range p.Edges {
+		if p.Edges[i].Name != edge {
 			continue
 		}
-		if _, _, d := e.Stitch.Nearest(at); d < best-1e-9 {
-			best, where = d, i
+		if along, near, d := p.Edges[i].Stitch.Nearest(at); d < best-1e-9 {
+			best, where, s, on = d, i, along, near
 		}
 	}
 	if where < 0 {
 		return
 	}
 	e := p.Edges[where]
-	s, on, _ := e.Stitch.Nearest(at)
 	_, dir := e.Stitch.At(s)
 	in := dir.Right()
 	spot := beside(p, e, on, dir.Left())
@@ -131,10 +130,10 @@ func beside(p *pattern.Piece, e pattern.Edge, on geom.Point, out geom.Vector) ge
 	if e.Allowance == 0 {
 		return on
 	}
-	ray := geom.Lines(on, on.Add(out.Scale(3*e.Allowance.MM()+1)))
+	ray := geom.Straight(on, on.Add(out.Scale(3*e.Allowance.MM()+1)))
 	for _, cut := range []geom.Path{e.Cut, p.CutLine} {
-		if x := geom.Cross(ray, cut); len(x) > 0 {
-			return x[0].At
+		if x, ok := geom.FirstCross(ray, cut); ok {
+			return x
 		}
 	}
 	_, at, _ := p.CutLine.Nearest(on)

@@ -5,6 +5,7 @@ import (
 	"chalkfold/pattern"
 	"chalkfold/pattern/bench"
 	"chalkfold/pattern/detail"
+	"chalkfold/pattern/geom"
 )
 
 // A lining is drawn from the garment's own outline: the same lines, hemmed
@@ -28,7 +29,7 @@ func liningStep(h half, edge pattern.ChoiceID) bench.Step {
 			return nil
 		},
 		Draw: func(p *bench.Pen) {
-			if liningImpossible(p) || dartsTooShort(p, h) {
+			if liningImpossible(p) || dartsTooShort(p, h) || facingOverSeam(p, h) {
 				return
 			}
 			p.Sum(measure.Of("hemmed higher", detail.LiningHigher))
@@ -96,6 +97,24 @@ func dartsTooShort(p *bench.Pen, h half) bool {
 		}
 	}
 	return false
+}
+
+// facingOverSeam refuses a lining from a facing that reaches over a panel seam:
+// part of it would begin on the other panel.
+func facingOverSeam(p *bench.Pen, h half) bool {
+	seam := p.Line(h.id("panel_centre"))
+	if detail.Lining(p.K) != detail.FacingLining || len(seam) == 0 {
+		return false
+	}
+	if len(geom.Cross(p.Line(h.id(facingEdge(p.K))), seam)) == 0 {
+		return false
+	}
+	p.Refuse(pattern.Refused{
+		Code: "R34", Input: "lining",
+		Says: measure.Tell("the facing of the " + string(h.piece) + " reaches over the panel seam, and its lining would begin on two panels"),
+		Cure: measure.Tell("a full lining, or none"),
+	})
+	return true
 }
 
 // noLining says why a lining has no facing to begin at.

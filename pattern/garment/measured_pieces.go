@@ -243,8 +243,8 @@ var (
 // legEnd runs a dart leg on to the cutting line.
 func legEnd(tip, leg geom.Point, cut geom.Path) geom.Point {
 	far := leg.Add(tip.To(leg).Unit().Scale(rule.In(6).MM()))
-	if x := geom.Cross(geom.Lines(leg, far), cut); len(x) > 0 {
-		return x[0].At
+	if x, ok := geom.FirstCross(geom.Straight(leg, far), cut); ok {
+		return x
 	}
 	return leg
 }

@@ -46,6 +46,22 @@ func Cross(a, b Path) []Crossing {
 	return kept
 }
 
+// FirstCross is where a straight line first meets a path: what Cross lists
+// first, without the lengths along the path that nobody asked for.
+func FirstCross(line Segment, p Path) (Point, bool) {
+	hits := meetings(Path{line}, p)
+	if len(hits) == 0 {
+		return Point{}, false
+	}
+	first, far := hits[0], line.LengthTo(hits[0].s)
+	for _, h := range hits[1:] {
+		if s := line.LengthTo(h.s); s < far || s == far && (h.j < first.j || h.j == first.j && h.t < first.t) {
+			first, far = h, s
+		}
+	}
+	return first.at, true
+}
+
 // starts lists the length along the path at which each segment starts.
 func (p Path) starts() []float64 {
 	out := make([]float64, len(p))

@@ -113,3 +113,35 @@ func TestCrossMovesWithThePaths(t *testing.T) {
 		}
 	})
 }
+
+// TestFirstCross finds what Cross lists first, bit for bit, also at joints,
+// where two segments are met at once.
+func TestFirstCross(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		at := func(name string) Point {
+			return Point{X: rapid.Float64Range(-50, 50).Draw(t, name), Y: rapid.Float64Range(-50, 50).Draw(t, name)}
+		}
+		var p Path
+		end := at("start")
+		for range rapid.IntRange(1, 5).Draw(t, "segments") {
+			next := at("next")
+			if rapid.Bool().Draw(t, "curved") {
+				p = append(p, Curve(end, at("b"), at("c"), next))
+			} else {
+				p = append(p, Straight(end, next))
+			}
+			end = next
+		}
+		line := Straight(at("from"), at("to"))
+		if rapid.Bool().Draw(t, "through a joint") {
+			line.D = line.A.Lerp(p[len(p)-1].A, 2)
+			line = Straight(line.A, line.D)
+		}
+		want := Cross(Path{line}, p)
+		got, ok := FirstCross(line, p)
+		require.Equal(t, len(want) > 0, ok)
+		if ok {
+			require.Equal(t, want[0].At, got)
+		}
+	})
+}
