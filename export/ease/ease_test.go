@@ -3,6 +3,7 @@ package ease
 import (
 	"bytes"
 	"encoding/xml"
+	"errors"
 	"io"
 	"strings"
 	"testing"
@@ -41,7 +42,7 @@ func TestThePictureIsTheTable(t *testing.T) {
 		}
 		x := xml.NewDecoder(&b)
 		for {
-			if _, err := x.Token(); err == io.EOF {
+			if _, err := x.Token(); errors.Is(err, io.EOF) {
 				break
 			} else {
 				require.NoError(t, err)
