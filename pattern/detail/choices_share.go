@@ -12,7 +12,7 @@ var shareChoices = []pattern.Choice{
 		ID: "large_cup", Title: "Large cup", Says: "Whether front and back get their own shares where the bust is much larger than the upper chest.",
 		Group: "Shape", Kind: pattern.KindPick, Methods: onlyMeasured,
 		Options: []pattern.Option{
-			{Value: "auto", Title: "As measured", Says: "Where bust and upper chest differ by {2 1/2 in} or more the front is wider, and a pinch goes into the dart."},
+			{Value: "auto", Title: "As measured", Says: "Where bust and upper chest differ by 2 1/2 in or more the front is wider, and a pinch goes into the dart."},
 			{Value: "off", Title: "Equal", Says: "Front and back are a quarter each."},
 		},
 		Default: pick("auto"),

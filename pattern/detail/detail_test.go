@@ -134,3 +134,13 @@ func TestChoicesAreWhole(t *testing.T) {
 		}
 	}
 }
+
+// What a choice says is shown as it stands: a figure in it has no braces.
+func TestChoicesSayNoBraces(t *testing.T) {
+	for _, c := range append(detail.DressChoices(), detail.SkirtChoices()...) {
+		require.NotContains(t, c.Says, "{", c.ID)
+		for _, o := range c.Options {
+			require.NotContains(t, o.Says, "{", "%s %s", c.ID, o.Value)
+		}
+	}
+}
