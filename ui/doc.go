@@ -14,7 +14,12 @@
 // (model.go), and leaving asks once about all of them. The projector lies over
 // everything (projecting.go); the bench below waits as it was.
 //
-// Files are only touched in commands (save.go, rescue.go). Every command and
+// What she changes of the looks is kept (keeping.go), the words of a stage can
+// be copied (copying.go), and a new line grows into its place, the only thing
+// that moves by itself (motion.go). What all this promises stands, with the
+// tests that hold it, in requirements_test.go.
+//
+// Files are only touched in commands (save.go, rescue.go, keeping.go). Every command and
 // goroutine runs behind one guard (guard.go), so that whatever fails, the work
 // is rescued, the terminal restored and a plain sentence said (run.go).
 //
