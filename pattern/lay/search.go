@@ -25,7 +25,9 @@ const (
 	leastSqueeze = 0.00002
 	squeezeFalls = 0.5
 	squeezeRound = 40
-	strikesAtMin = 3
+	// One strike ends an attempt: more stay with a state that will not part, where
+	// a swap soon finds another.
+	strikesUsual = 1
 	// After a swap, many short tries find more than few long ones.
 	strikesSwapped = 2
 	roundsSwapped  = 120
@@ -104,16 +106,12 @@ func (s *strip) least() float64 {
 // plan is the length to try next, where to start from, and with what effort.
 func (h *search) plan(rng *random) (length float64, from []berth, strikes, rounds int) {
 	step := h.step
-	strikes, rounds = 1, roundsAStrike
+	strikes, rounds = strikesUsual, roundsAStrike
 	switch h.phase {
 	case squeezing:
 		rounds = squeezeRound
 	case swapping:
 		step, strikes, rounds = leastShorter, strikesSwapped, roundsSwapped
-	default:
-		if h.step <= leastShorter {
-			strikes = strikesAtMin
-		}
 	}
 	length = min(math.Floor(h.length*(1-step)), h.length-1)
 	length = max(length, h.s.least())
