@@ -296,7 +296,7 @@ func (s *Draft) words(cols, rows int) ([]string, string) {
 	}
 	title := s.title(st, cols)
 	if t, ok := s.turned(); ok {
-		title = []string{desk.Clip(" "+d.Paint(theme.Accent, d.Tell(text.TurnHead))+"   "+d.Paint(theme.Title, d.Trade(t.Title)), cols)}
+		title = s.turnTitle(t, cols)
 	}
 	if s.veiled() {
 		return append([]string{""}, title...), strings.Join(title, "\n")
@@ -358,6 +358,14 @@ func (s *Draft) list(rows, cols int) []string {
 // title, what to do and the sum.
 func (s *Draft) caption(st pattern.Step, cols int) string {
 	const label, most = 5, 3
+	if t, ok := s.turned(); ok {
+		lines := s.turnBody(t, 0, cols)
+		return strings.Join(append(s.turnTitle(t, cols), lines[:min(len(lines), most)]...), "\n")
+	}
+	if old, method := s.other(); old != nil {
+		lines := s.compared(old, method, 0, cols)
+		return strings.Join(lines[:min(len(lines), most+1)], "\n")
+	}
 	out := s.title(st, cols)
 	do := labelled(s.d, s.d.Tell(text.DraftDo), label, cols, s.short(st), theme.Text)
 	if len(s.heard) > 0 {

@@ -61,6 +61,12 @@ func (s *Draft) turned() (lesson.Turn, bool) {
 	return lesson.TurnOf(s.drafted(s.d.Job()), s.class.page.Show.ID, s.d.SheetOf), true
 }
 
+// turnTitle names the place.
+func (s *Draft) turnTitle(t lesson.Turn, cols int) []string {
+	d := s.d
+	return []string{desk.Clip(" "+d.Paint(theme.Accent, d.Tell(text.TurnHead))+"   "+d.Paint(theme.Title, d.Trade(t.Title)), cols)}
+}
+
 // turnBody are the lines of a page that turns the dart: it there and in the
 // side.
 func (s *Draft) turnBody(t lesson.Turn, label, cols int) []string {
