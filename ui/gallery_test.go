@@ -371,7 +371,7 @@ func learningScenes() []scene {
 		{name: "what-if", stage: desk.Draft, do: then(toStep(10), press("w", "up", "up"))},
 		{name: "lesson", stage: desk.Draft, state: "learning", do: page("back", 0)},
 		{name: "lesson-question", stage: desk.Draft, state: "learning", do: page("front", 2)},
-		{name: "lesson-turn", stage: desk.Draft, state: "learning", do: page("dart", 6)},
+		{name: "lesson-turn", stage: desk.Draft, state: "learning", do: page("dart", 0)},
 		{name: "lesson-tape", stage: desk.Measure, state: "learning", do: page("tape", 0)},
 		{name: "lesson-done", state: "done", stage: desk.Cut, do: func(s screen) {
 			s.begin("back")
