@@ -244,7 +244,7 @@ func directBust() bench.Step {
 				p.Refuse(pattern.Refused{
 					Code: "R7", Input: string(measure.SideNeckToBustPoint),
 					Says: measure.Tell("the bust point {} down lies outside the bodice: the underarm is at {}, the front waist at {}", level, under, waist),
-					Cure: measure.Tell("measure side neck to bust point and the side length again; between {} and {} can be drawn", under-rule.In(1), waist-rule.In(2)),
+					Cure: bustBetween("side neck to bust point and the side length", under, waist),
 				})
 				return
 			}

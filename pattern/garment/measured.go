@@ -267,7 +267,7 @@ func bustPoint() bench.Step {
 				p.Refuse(pattern.Refused{
 					Code: "R7", Input: string(measure.SideNeckToBustPoint),
 					Says: measure.Tell("the bust point {} down lies outside the bodice: the underarm is at {}, the front waist at {}", depth, under, waist),
-					Cure: measure.Tell("measure side neck to bust point again; between {} and {} can be drawn", under-rule.In(1), waist-rule.In(2)),
+					Cure: bustBetween("side neck to bust point", under, waist),
 				})
 				return
 			}

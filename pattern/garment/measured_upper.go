@@ -130,7 +130,7 @@ func neckImpossible(p *bench.Pen, h half, id pattern.ChoiceID, depth measure.Len
 	p.Refuse(pattern.Refused{
 		Code: "R12", Input: string(id),
 		Says: measure.Tell("a "+string(h.piece)+" neck {} deep cannot be drawn: the neck point lies at {} and it must end above {}", depth, measure.Length(s.Neck.Y), most),
-		Cure: measure.Tell("a depth between {} and {}", least, most),
+		Cure: bounded("a depth", least, most, measure.Tell("measure the lengths from the neck to bust point and waist again: they leave no room for a neck")),
 	})
 	return true
 }

@@ -194,7 +194,7 @@ func capSleeveHem() bench.Step {
 				p.Refuse(pattern.Refused{
 					Code: "R31", Input: "sleeve_length",
 					Says: measure.Tell("a cap sleeve {} long cannot be drawn on a cap {} high", long, c.High),
-					Cure: measure.Tell("a length between {} and {}", least.Up(rule.Eighth), c.High.Down(rule.Eighth)),
+					Cure: bounded("a length", least.Up(rule.Eighth), c.High.Down(rule.Eighth), measure.Tell("a short sleeve")),
 				})
 				return
 			}
