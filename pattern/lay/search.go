@@ -25,9 +25,7 @@ const (
 	leastSqueeze = 0.00002
 	squeezeFalls = 0.5
 	squeezeRound = 40
-	// One strike ends an attempt: more stay with a state that will not part, where
-	// a swap soon finds another.
-	strikesUsual = 1
+	strikesAtMin = 3
 	// After a swap, many short tries find more than few long ones.
 	strikesSwapped = 2
 	roundsSwapped  = 120
@@ -106,12 +104,16 @@ func (s *strip) least() float64 {
 // plan is the length to try next, where to start from, and with what effort.
 func (h *search) plan(rng *random) (length float64, from []berth, strikes, rounds int) {
 	step := h.step
-	strikes, rounds = strikesUsual, roundsAStrike
+	strikes, rounds = 1, roundsAStrike
 	switch h.phase {
 	case squeezing:
 		rounds = squeezeRound
 	case swapping:
 		step, strikes, rounds = leastShorter, strikesSwapped, roundsSwapped
+	default:
+		if h.step <= leastShorter {
+			strikes = strikesAtMin
+		}
 	}
 	length = min(math.Floor(h.length*(1-step)), h.length-1)
 	length = max(length, h.s.least())
