@@ -151,5 +151,5 @@ func Example() {
 	}
 	fmt.Println(s.Says().In(measure.In))
 	// Output:
-	// Laid out: 1 5/8 yd (1.4 m) by a first lay, side by side; a search may need less. By the hand rule: 1 5/8 yd (1.4 m).
+	// Laid out: 1 1/2 yd (1.4 m) by a first lay, side by side; a search may need less. By the hand rule: 1 5/8 yd (1.4 m).
 }
