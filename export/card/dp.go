@@ -43,9 +43,12 @@ func stops(l line, g grid, from, to stop) []stop {
 	sort.SliceStable(found, func(i, j int) bool { return found[i].s < found[j].s })
 	out := []stop{from}
 	for _, f := range found {
-		if f.at != out[len(out)-1].at && f.at != to.at {
+		if f.at != out[len(out)-1].at {
 			out = append(out, f)
 		}
+	}
+	for len(out) > 1 && out[len(out)-1].at == to.at {
+		out = out[:len(out)-1]
 	}
 	return append(out, to)
 }

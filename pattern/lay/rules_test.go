@@ -452,10 +452,15 @@ func TestPlacesLieOnTheTape(t *testing.T) {
 }
 
 // What the tape takes is a few steps a piece, whatever is laid on whatever
-// cloth; where the cloth is so full that no piece can go aside, it takes none.
+// cloth; where the cloth is so full that no piece can go aside, it takes none. A
+// fold off centre lies on the tape itself: there a step may be another way to
+// divide the pieces, and no bound holds.
 func TestTheTapeTakesAFewStepsAPiece(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := someProblem(t)
+		if p.Cloth.Fold == OffCentre {
+			p.Cloth.Fold = Lengthwise
+		}
 		p.Cloth.Tape = rapid.SampledFrom([]int64{50000, 31750}).Draw(t, "step")
 		o := Options{Evaluations: 4000, Seed: rapid.Uint64().Draw(t, "seed")}
 		l, err := Solve(p, o)
