@@ -169,16 +169,9 @@ func (c cutter) backDart(p *pattern.Piece) {
 	if len(c.line("back.shoulder_dart_end")) != 2 {
 		return
 	}
-	tip, inner, outer := c.at("back.shoulder_dart_tip"), c.at("back.shoulder_dart_inner"), c.at("back.shoulder_dart_outer")
-	d := pattern.Dart{
-		Name: "back shoulder dart", Tip: tip, Legs: [2]geom.Point{outer, inner}, Cap: c.at("back.shoulder_dart_cap"),
-		Intake: measure.Length(outer.Dist(inner)), Leg: measure.Length(tip.Dist(inner)), Pressed: "to the centre",
-	}
-	d.Degrees = rule.Degrees(rule.DartAngle(d.Intake, d.Leg))
-	for i, leg := range d.Legs {
-		d.Ends[i] = legEnd(tip, leg, p.CutLine)
-		p.Notches = append(p.Notches, pattern.Notch{At: d.Ends[i], Edge: "shoulder", Marks: 1, Into: degrees(d.Ends[i].To(tip)), Name: "dart leg"})
-	}
-	p.Darts = append(p.Darts, d)
-	p.Holes = append(p.Holes, tip.Add(tip.To(outer.Lerp(inner, 0.5)).Unit().Scale(rule.In(0.5).MM())))
+	putDart(p, pattern.Dart{
+		Name: "back shoulder dart", Tip: c.at("back.shoulder_dart_tip"), Cap: c.at("back.shoulder_dart_cap"), Pressed: "to the centre",
+		Legs: [2]geom.Point{c.at("back.shoulder_dart_outer"), c.at("back.shoulder_dart_inner")},
+		Leg:  measure.Length(c.at("back.shoulder_dart_tip").Dist(c.at("back.shoulder_dart_inner"))),
+	}, "shoulder")
 }

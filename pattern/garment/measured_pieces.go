@@ -209,22 +209,32 @@ func (c cutter) frontDart(p *pattern.Piece) {
 	if !c.has("front.dart_cap") {
 		return
 	}
-	tip := c.sideTip()
 	up, low := c.dartLegsOf()
 	place := detail.DartPlace(c.s.Known)
-	d := pattern.Dart{
-		Name: dartNames[place], Tip: tip, Legs: [2]geom.Point{up, low}, Cap: c.at("front.dart_cap"),
-		Intake: measure.Length(up.Dist(low)), Leg: measure.Length(tip.Dist(up)), Pressed: "down",
-	}
+	d := pattern.Dart{Name: dartNames[place], Tip: c.sideTip(), Legs: [2]geom.Point{up, low}, Cap: c.at("front.dart_cap"), Pressed: "down"}
 	if place == detail.ShoulderDart || place == detail.NeckDart {
 		d.Pressed = "to the centre"
 	}
+	putDart(p, d, "")
+}
+
+// putDart puts a dart into its piece: how wide and how long it is and its
+// angle, where its legs leave the cutting line, with a notch at each if an edge
+// is named, and the hole short of its tip.
+func putDart(p *pattern.Piece, d pattern.Dart, edge string) {
+	d.Intake = measure.Length(d.Legs[0].Dist(d.Legs[1]))
+	if d.Leg == 0 {
+		d.Leg = measure.Length(d.Tip.Dist(d.Legs[0]))
+	}
 	d.Degrees = rule.Degrees(rule.DartAngle(d.Intake, d.Leg))
 	for i, leg := range d.Legs {
-		d.Ends[i] = legEnd(tip, leg, p.CutLine)
+		d.Ends[i] = legEnd(d.Tip, leg, p.CutLine)
+		if edge != "" {
+			p.Notches = append(p.Notches, pattern.Notch{At: d.Ends[i], Edge: edge, Marks: 1, Into: degrees(d.Ends[i].To(d.Tip)), Name: "dart leg"})
+		}
 	}
 	p.Darts = append(p.Darts, d)
-	p.Holes = append(p.Holes, tip.Add(tip.To(up.Lerp(low, 0.5)).Unit().Scale(rule.In(0.5).MM())))
+	p.Holes = append(p.Holes, d.Tip.Add(d.Tip.To(d.Legs[0].Lerp(d.Legs[1], 0.5)).Unit().Scale(rule.In(0.5).MM())))
 }
 
 // dartNames are what the bust dart is called, by its place; dartEdges the

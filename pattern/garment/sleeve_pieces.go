@@ -6,7 +6,6 @@ import (
 	"chalkfold/pattern/bench"
 	"chalkfold/pattern/detail"
 	"chalkfold/pattern/geom"
-	"chalkfold/pattern/rule"
 )
 
 // sleeve cuts the sleeve from its marks.
@@ -95,18 +94,10 @@ func (c cutter) sleeveMarks(p *pattern.Piece, whole bool) {
 	if !c.has("sleeve.dart_tip") {
 		return
 	}
-	tip, up, low := c.at("sleeve.dart_tip"), c.at("sleeve.dart_upper"), c.at("sleeve.dart_lower")
-	d := pattern.Dart{
-		Name: "elbow dart", Tip: tip, Legs: [2]geom.Point{up, low}, Cap: c.at("sleeve.dart_cap"),
-		Intake: measure.Length(up.Dist(low)), Leg: measure.Length(tip.Dist(up)), Pressed: "down",
-	}
-	d.Degrees = rule.Degrees(rule.DartAngle(d.Intake, d.Leg))
-	for i, leg := range d.Legs {
-		d.Ends[i] = legEnd(tip, leg, p.CutLine)
-		p.Notches = append(p.Notches, pattern.Notch{At: d.Ends[i], Edge: "back_seam", Marks: 1, Into: degrees(d.Ends[i].To(tip)), Name: "dart leg"})
-	}
-	p.Darts = append(p.Darts, d)
-	p.Holes = append(p.Holes, tip.Add(tip.To(up.Lerp(low, 0.5)).Unit().Scale(rule.In(0.5).MM())))
+	putDart(p, pattern.Dart{
+		Name: "elbow dart", Tip: c.at("sleeve.dart_tip"), Cap: c.at("sleeve.dart_cap"), Pressed: "down",
+		Legs: [2]geom.Point{c.at("sleeve.dart_upper"), c.at("sleeve.dart_lower")},
+	}, "back_seam")
 }
 
 // sleeveNotches mark on a piece of the dress where the sleeve's notches come:

@@ -6,7 +6,6 @@ import (
 	"chalkfold/measure"
 	"chalkfold/pattern"
 	"chalkfold/pattern/workroom"
-	"chalkfold/testdata/ansur"
 	"chalkfold/testdata/figure"
 
 	"github.com/stretchr/testify/require"
@@ -126,30 +125,7 @@ func TestSwayBackRefused(t *testing.T) {
 // TestSwayBackOnWomen folds the backs of women of the survey, by both methods,
 // in every style.
 func TestSwayBackOnWomen(t *testing.T) {
-	women := ansur.Load(t)
-	drafted, refused := 0, map[string]int{}
-	for i := 0; i < len(women); i += 2 * everyWoman {
-		n := i / everyWoman / 2
-		job := jobOf(women[i], []string{pattern.Measured, pattern.Direct}[n%2]).
-			WithStyle("sway_back", pattern.LengthValue(figure.In(float64(2+n%5)/8)))
-		for id, options := range styles() {
-			o := options[(n/2)%len(options)]
-			if id == "closure" && o != "zip_back" {
-				continue
-			}
-			s := workroom.Draft(choose(job, id, o))
-			drafted++
-			if len(s.Refused) > 0 {
-				refused[s.Refused[0].Code+" "+s.Refused[0].Input]++
-				reasoned(t, s)
-				continue
-			}
-			sound(t, s, string(id)+" "+o)
-			for _, f := range s.Findings {
-				require.NotEqual(t, pattern.Fail, f.Verdict, "row %d %s %s: %s %s", women[i].Row, id, o, f.Code, f.Says.In(measure.In))
-			}
-		}
-	}
-	t.Logf("%d drafted, refused %v", drafted, refused)
-	require.Greater(t, drafted, 400)
+	inEveryStyle(t, func(job pattern.Job, n int) pattern.Job {
+		return job.WithStyle("sway_back", pattern.LengthValue(figure.In(float64(2+n%5)/8)))
+	}, func(id pattern.ChoiceID, option string) bool { return id == "closure" && option != "zip_back" })
 }
