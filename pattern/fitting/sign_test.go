@@ -145,3 +145,10 @@ func TestOutsideIsWarned(t *testing.T) {
 	require.True(t, p.Possible())
 	require.Equal(t, "Front neck depth 2 1/4 lies outside the usual 2 1/2 to 8.", p.Warns[0].In(measure.In))
 }
+
+// A sign is read whole in the list at 80 columns, the marker before it.
+func TestASignFitsItsRow(t *testing.T) {
+	for _, s := range fitting.Signs() {
+		require.LessOrEqual(t, len(s.Seen), 78, s.Seen)
+	}
+}

@@ -18,7 +18,7 @@ var shoulderSigns = []Sign{
 	},
 	{
 		ID: "strain_at_bone", Place: NeckAndShoulder, Usual: quarter,
-		Seen: "It strains over the shoulder bone, and folds stand out at the root of the neck.",
+		Seen: "It strains over the shoulder bone; folds stand out at the root of the neck.",
 		Pin:  "Open the shoulder seam at its outer end until it lies; measure the whole gap.",
 		Ways: []Way{{
 			Title: "Shoulder end up", Why: "Her shoulder is squarer than it was drafted. Half of the gap goes on each piece, and the armhole comes up with it.",
@@ -170,7 +170,7 @@ var bustSigns = []Sign{
 	},
 	{
 		ID: "side_forward", Place: Bust, Usual: quarter,
-		Seen: "The side seams swing forward at the bust: the front strains while the back hangs wide.",
+		Seen: "The side seams swing forward at the bust; the front strains, the back is wide.",
 		Pin:  "Chalk where the seam ought to run at the bust; measure how much farther back that is, on one side.",
 		Ways: []Way{
 			{Title: "More of the bust in front", Why: "Her bust lies in front, so the front takes more than a quarter and the back as much less; a pinch goes into the dart. The upper chest says how much: four times what one seam moves.", Moves: []Move{by("upper_chest_girth", -4)}},
